@@ -1,0 +1,15 @@
+using System.Collections.Immutable;
+using CoverPattern.Geometry;
+
+namespace CoverPattern.Lays.Nesting;
+
+/// <summary>An outline and how often and how it may be placed.</summary>
+/// <param name="Outline">Ring on the grid, counter-clockwise, first point not repeated, simple.</param>
+/// <param name="Holes">Rings inside, clockwise.</param>
+/// <param name="Quantity">How many are to be placed, 1 or more.</param>
+/// <param name="Turns">Which turns are allowed.</param>
+public sealed record NestingItem(
+    ImmutableArray<Point2> Outline,
+    ImmutableArray<ImmutableArray<Point2>> Holes,
+    int Quantity,
+    AllowedTurns Turns);

@@ -1,0 +1,35 @@
+using System;
+using System.Collections.Immutable;
+
+namespace CoverPattern.Patterns.Jobs;
+
+/// <summary>All that the shop decided about one order; nothing in it was computed.</summary>
+/// <param name="SchemaVersion">Version of the job file's form; 1.</param>
+/// <param name="Title">What the shop calls the order; printed on papers; may be empty.</param>
+/// <param name="Date">Date of the order; the only date that any output carries.</param>
+/// <param name="Covers">Number of equal covers, 1 to 1,000.</param>
+/// <param name="Frame">The frame to be covered.</param>
+/// <param name="StandOff">What holds the cloth off the hub centres.</param>
+/// <param name="Ease">Signed ratio by which every length of the finished cover grows.</param>
+/// <param name="Skirt">The strip below the base hubs.</param>
+/// <param name="Hem">The finished lower edge.</param>
+/// <param name="Seam">How pieces are joined.</param>
+/// <param name="Cloths">Cloths by use; the first is the cover's.</param>
+/// <param name="Lay">How pieces are laid on the roll.</param>
+/// <param name="Assumed">What the job left open and the shop's defaults filled.</param>
+/// <param name="Confirmed">Places of assumptions that somebody has confirmed, such as "ease".</param>
+public sealed record Job(
+    int SchemaVersion,
+    string Title,
+    DateOnly Date,
+    int Covers,
+    FrameWish Frame,
+    StandOffWish StandOff,
+    double Ease,
+    SkirtWish Skirt,
+    HemWish Hem,
+    SeamWish Seam,
+    ImmutableArray<Cloth> Cloths,
+    LayWish Lay,
+    ImmutableArray<Assumption> Assumed,
+    ImmutableArray<string> Confirmed);

@@ -1,0 +1,8 @@
+using System.Collections.Immutable;
+
+namespace CoverPattern.Patterns.Pieces;
+
+/// <summary>All patterns and pieces of a job.</summary>
+/// <param name="Patterns">Shapes, in order of their ids.</param>
+/// <param name="Pieces">Pieces, in order of cover and label.</param>
+public sealed record PieceSet(ImmutableArray<Pattern> Patterns, ImmutableArray<Piece> Pieces);

@@ -1,0 +1,4 @@
+using System;
+
+Console.WriteLine("usage: bench <measurement>");
+return 1;

@@ -48,12 +48,20 @@ internal sealed class FrameSketch
         var newIndex = order.Select((old, at) => (old, at)).ToDictionary(pair => pair.old, pair => pair.at);
         var kept = triangles
             .Where(triangle => triangle.All(newIndex.ContainsKey))
-            .Select(triangle => triangle.Select(corner => newIndex[corner]).ToImmutableArray())
+            .Select(triangle => RingEdgeFirst([.. triangle.Select(corner => newIndex[corner])], hubs))
             .OrderBy(triangle => Row(triangle, hubs))
             .ThenBy(triangle => Bearing(Centre(triangle, hubs)))
             .ToArray();
         var labels = RowLabels.Make("F", [.. kept.Select(triangle => Row(triangle, hubs))]);
         return [.. kept.Select((triangle, at) => new Facet(labels[at], Row(triangle, hubs), triangle))];
+    }
+
+    /// <summary>Begins with the edge whose two hubs are in one ring; the warp will run along it.</summary>
+    private static ImmutableArray<int> RingEdgeFirst(ImmutableArray<int> triangle, ImmutableArray<Hub> hubs)
+    {
+        var start = Enumerable.Range(0, triangle.Length)
+            .MinBy(i => Math.Abs(hubs[triangle[i]].Ring - hubs[triangle[(i + 1) % triangle.Length]].Ring));
+        return [.. triangle[start..], .. triangle[..start]];
     }
 
     private static int Row(ImmutableArray<int> triangle, ImmutableArray<Hub> hubs) => 1 + triangle.Min(hub => hubs[hub].Ring);

@@ -1,3 +1,5 @@
+using CoverPattern.Patterns.Seams;
+
 namespace CoverPattern.Patterns.Pieces;
 
 /// <summary>A straight edge of a pattern that is one thing from end to end.</summary>

@@ -1,3 +1,5 @@
+using CoverPattern.Patterns.Seams;
+
 namespace CoverPattern.Patterns.Pieces;
 
 /// <summary>What an edge of a piece is joined to.</summary>

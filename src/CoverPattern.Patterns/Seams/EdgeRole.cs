@@ -1,4 +1,4 @@
-namespace CoverPattern.Patterns.Pieces;
+namespace CoverPattern.Patterns.Seams;
 
 /// <summary>What an edge of a piece, or a line on the cover, is for.</summary>
 public enum EdgeRole

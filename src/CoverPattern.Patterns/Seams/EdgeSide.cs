@@ -1,4 +1,4 @@
-namespace CoverPattern.Patterns.Pieces;
+namespace CoverPattern.Patterns.Seams;
 
 /// <summary>Which of two joined edges lies outside.</summary>
 public enum EdgeSide

@@ -1,0 +1,120 @@
+using System;
+using System.Collections.Generic;
+using System.Collections.Immutable;
+using System.Linq;
+using CoverPattern.Geometry;
+using CoverPattern.Patterns.Seams;
+
+namespace CoverPattern.Patterns.Pieces;
+
+/// <summary>Draws the cut line: every edge of the sew line moved out by its allowance, corners by rule.</summary>
+/// <remarks>
+/// Corners between seams are mitred; a mitre longer than 2.5 times the wider allowance is cut square across at that length
+/// (common practice, no source). Where a hem ends, the turned-up cloth is the mirror of the cloth it will lie on, and the
+/// turn-under mirrors once more.
+/// </remarks>
+internal static class CutLine
+{
+    /// <summary>Longest mitre, in widths of the wider allowance.</summary>
+    internal const double MitreLimit = 2.5;
+
+    // Below this turn unequal allowances meet in a step square to the edge: a mitre would run far along it.
+    private const double StepTurnDegrees = 20;
+
+    // Below this turn two edges count as one straight edge.
+    private const double StraightDegrees = 0.5;
+
+    // A corner that stands out less than this is none: a fiftieth of a chalk line, millimetres.
+    private const double LeastCorner = 0.005;
+
+    /// <summary>The ring of the cut line, on the grid, counter-clockwise.</summary>
+    /// <param name="edges">Edges of the sew line in order, each with its allowance.</param>
+    /// <param name="hem">Depth and turn-under of the hem, millimetres.</param>
+    internal static ImmutableArray<Point2> Draw(ImmutableArray<SewEdge> edges, HemFold hem)
+    {
+        var ring = new List<Point2>();
+        for (var i = 0; i < edges.Length; i++)
+        {
+            ring.AddRange(Corner(edges[i], edges[(i + 1) % edges.Length], hem));
+        }
+
+        return WithoutStraightCorners(Grid.Snap(ring));
+    }
+
+    private static IEnumerable<Point2> Corner(SewEdge before, SewEdge after, HemFold hem)
+    {
+        if (before.Role == EdgeRole.Hem && after.Role != EdgeRole.Hem && HemEnd.Leads(before, after))
+        {
+            return HemEnd.Draw(before, before.To, after, hem);
+        }
+
+        if (before.Role != EdgeRole.Hem && after.Role == EdgeRole.Hem && HemEnd.Leads(after, before))
+        {
+            return HemEnd.Draw(after, after.From, before, hem).Reverse();
+        }
+
+        return Join(before, after);
+    }
+
+    private static Point2[] Join(SewEdge before, SewEdge after)
+    {
+        var corner = before.To;
+        var (end, start) = (corner + (before.Allowance * before.Outward), corner + (after.Allowance * after.Outward));
+        var turn = Math.Atan2(Point2.Cross(before.Along, after.Along), Point2.Dot(before.Along, after.Along)) * 180 / Math.PI;
+        if (Math.Abs(turn) < (before.Allowance == after.Allowance ? StraightDegrees : StepTurnDegrees))
+        {
+            return before.Allowance == after.Allowance ? [Point2.Between(end, start, 0.5)] : [end, start];
+        }
+
+        var tip = Lines.Meet(end, before.Along, start, after.Along);
+        var limit = MitreLimit * Math.Max(before.Allowance, after.Allowance);
+        if (turn < 0 || Point2.Distance(corner, tip) <= limit)
+        {
+            return [tip];
+        }
+
+        var outward = (tip - corner).Unit();
+        var square = corner + (limit * outward);
+        return
+        [
+            Lines.Meet(end, before.Along, square, outward.QuarterTurned()),
+            Lines.Meet(start, after.Along, square, outward.QuarterTurned()),
+        ];
+    }
+
+    private static ImmutableArray<Point2> WithoutStraightCorners(ImmutableArray<Point2> ring)
+    {
+        var kept = new List<Point2>();
+        for (var i = 0; i < ring.Length; i++)
+        {
+            var before = kept.Count > 0 ? kept[^1] : ring[^1];
+            var after = ring[(i + 1) % ring.Length];
+            if (ring[i] != before && (before == after || Lines.Distance(before, after, ring[i]) > LeastCorner || !IsBetween(before, ring[i], after)))
+            {
+                kept.Add(ring[i]);
+            }
+        }
+
+        return [.. kept];
+    }
+
+    private static bool IsBetween(Point2 before, Point2 middle, Point2 after) => Point2.Dot(middle - before, after - middle) > 0;
+}
+
+/// <summary>An edge of the sew line.</summary>
+/// <param name="From">First corner.</param>
+/// <param name="To">Last corner.</param>
+/// <param name="Role">What it is for.</param>
+/// <param name="Allowance">Cloth beyond it, millimetres.</param>
+internal sealed record SewEdge(Point2 From, Point2 To, EdgeRole Role, double Allowance)
+{
+    internal Point2 Along => (To - From).Unit();
+
+    /// <summary>Away from the piece, square to the edge, length 1.</summary>
+    internal Point2 Outward => -1 * Along.QuarterTurned();
+}
+
+/// <summary>How a hem folds.</summary>
+/// <param name="Depth">Cloth turned up, millimetres.</param>
+/// <param name="TurnUnder">Cloth turned under behind it, millimetres.</param>
+internal readonly record struct HemFold(double Depth, double TurnUnder);

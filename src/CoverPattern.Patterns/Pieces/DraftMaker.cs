@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using System.Linq;
+using CoverPattern.Geometry;
+using CoverPattern.Patterns.Jobs;
+using CoverPattern.Patterns.Seams;
+using CoverPattern.Patterns.Shells;
+
+namespace CoverPattern.Patterns.Pieces;
+
+/// <summary>Turns panels to their grain and gives every edge its allowance.</summary>
+internal sealed class DraftMaker
+{
+    private readonly Job job;
+    private readonly Shell shell;
+    private readonly Subdivision subdivision;
+    private readonly ImmutableArray<ArcClass> classes;
+
+    internal DraftMaker(Job job, Shell shell, Subdivision subdivision)
+    {
+        this.job = job;
+        this.shell = shell;
+        this.subdivision = subdivision;
+        classes = ArcSorter.Sort(subdivision.Arcs);
+    }
+
+    internal PieceDraft Make(Panel panel)
+    {
+        var turn = RigidMap.FromDegrees(IsUpsideDown(panel) ? 180 : 0, default, mirrored: false);
+        var faces = panel.Patches.Select(patch => shell.Faces[subdivision.Patches[patch].Face]).ToArray();
+        return new PieceDraft(
+            "P" + faces[0].Label[1..],
+            turn.Apply(panel.Outline.Select(edge => edge.From)),
+            [.. panel.Outline.Select(MakeRun)],
+            [.. panel.Patches.Zip(panel.FlatMaps, (patch, map) => turn.After(map).Apply(subdivision.Patches[patch].Corners))],
+            [.. faces.Select(face => face.Label)],
+            [.. panel.Folds.Select(fold => Line(panel, fold, turn))]);
+    }
+
+    /// <summary>Charts begin with the ring edge on +x; where the face hangs below that edge, up the cover is down the chart.</summary>
+    private bool IsUpsideDown(Panel panel)
+    {
+        var nodes = shell.Faces[subdivision.Patches[panel.Patches[0]].Face].Nodes.Select(node => shell.Nodes[node].Position.Z).ToArray();
+        return nodes.Average() < (nodes[0] + nodes[1]) / 2;
+    }
+
+    private DraftRun MakeRun(PanelEdge edge)
+    {
+        var arc = subdivision.Arcs[edge.Arc];
+        var side = arc.Role != EdgeRole.Seam ? EdgeSide.None : arc.First == edge.Side ? EdgeSide.Over : EdgeSide.Under;
+        var allowance = arc.Role == EdgeRole.Hem
+            ? job.Hem.Allowance
+            : Allowance.OfSeam(arc.MakeUp, job.Seam.Width.Millimetres, side);
+        return new DraftRun(edge.Arc, classes[edge.Arc], side, allowance, edge.Side);
+    }
+
+    private FoldLine Line(Panel panel, int fold, RigidMap turn)
+    {
+        var side = subdivision.Arcs[fold].First;
+        var map = turn.After(panel.FlatMaps[panel.Patches.IndexOf(side.Patch)]);
+        var corners = subdivision.Patches[side.Patch].Corners;
+        return new FoldLine(map.Apply(corners[side.Edge]), map.Apply(corners[(side.Edge + 1) % corners.Length]));
+    }
+}

@@ -1,0 +1,79 @@
+using System.Collections.Generic;
+using System.Collections.Immutable;
+using System.Linq;
+using CoverPattern.Geometry;
+using CoverPattern.Patterns.Seams;
+
+namespace CoverPattern.Patterns.Pieces;
+
+/// <summary>Finishes the shape of a draft: onto the grid, with cut line, notches, grain and a place for the label.</summary>
+internal static class PatternMaker
+{
+    // A larger circle for the label may be missed by this much, millimetres.
+    private const double LabelError = 1;
+
+    /// <summary>Makes the pattern of a draft.</summary>
+    /// <param name="draft">The first draft of its kind.</param>
+    /// <param name="bothWays">Classes of seams that equal pieces use from either end.</param>
+    /// <param name="hem">How the hem folds.</param>
+    internal static Pattern Make(PieceDraft draft, IReadOnlySet<string> bothWays, HemFold hem)
+    {
+        var anchor = draft.Corners[0];
+        var sewLine = Grid.Snap(draft.Corners.Select(corner => corner - anchor));
+        var edges = Edges(draft, sewLine);
+        var cutLine = CutLine.Draw(edges, hem);
+        var origin = Rings.Bounds(cutLine).Low;
+        return FromOrigin(draft, bothWays, origin, anchor, new Outlines(edges, sewLine, cutLine));
+    }
+
+    private static Pattern FromOrigin(PieceDraft draft, IReadOnlySet<string> bothWays, Point2 origin, Point2 anchor, Outlines outlines)
+    {
+        ImmutableArray<Point2> sewLine = [.. outlines.SewLine.Select(point => point - origin)];
+        ImmutableArray<SewEdge> edges = [.. outlines.Edges.Select(edge => edge with { From = edge.From - origin, To = edge.To - origin })];
+        Point2 Place(Point2 point) => OnCorner(sewLine, Grid.Snap(point - anchor) - origin);
+        var label = InscribedCircle.Largest(sewLine, LabelError);
+        return new Pattern(
+            string.Empty,
+            string.Empty,
+            0,
+            sewLine,
+            [.. outlines.CutLine.Select(point => point - origin)],
+            [.. draft.Runs.Select((run, i) => MakeRun(run, i, edges))],
+            [.. draft.Folds.Select(fold => new FoldLine(Place(fold.From), Place(fold.To)))],
+            [.. draft.Runs.SelectMany((run, i) => Notches(run, i, edges[i], bothWays))],
+            [],
+            [],
+            Grain(label),
+            [.. draft.Faces.Select(face => face.Select(Place).ToImmutableArray())],
+            Grid.Snap(label.Centre),
+            label.Radius);
+    }
+
+    private static ImmutableArray<SewEdge> Edges(PieceDraft draft, ImmutableArray<Point2> sewLine) =>
+        [.. draft.Runs.Select((run, i) => new SewEdge(sewLine[i], sewLine[(i + 1) % sewLine.Length], run.Class.Role, run.Allowance))];
+
+    private static EdgeRun MakeRun(DraftRun run, int i, ImmutableArray<SewEdge> edges) => new(
+        i, (i + 1) % edges.Length, run.Class.Role, run.Class.Label, run.Side, Point2.Distance(edges[i].From, edges[i].To), run.Allowance);
+
+    private static ImmutableArray<Notch> Notches(DraftRun run, int i, SewEdge edge, IReadOnlySet<string> bothWays) =>
+        run.Class.Role != EdgeRole.Seam
+            ? []
+            : NotchMaker.Make(edge, i, run.Side, run.Class.MakeUp, MarkPattern.At(run.Class.LengthMm, run.Class.MarkCode, bothWays.Contains(run.Class.Label)));
+
+    /// <summary>The grain line runs along +x through the largest circle inside the piece, below the label.</summary>
+    private static GrainLine Grain(InscribedCircle circle)
+    {
+        var middle = circle.Centre - new Point2(0, circle.Radius / 2);
+        var half = new Point2(circle.Radius / 2, 0);
+        return new GrainLine(Grid.Snap(middle - half), Grid.Snap(middle + half));
+    }
+
+    /// <summary>A point that is a corner of the sew line is that very corner, though rounding went another way.</summary>
+    private static Point2 OnCorner(ImmutableArray<Point2> sewLine, Point2 point)
+    {
+        var nearest = sewLine.MinBy(corner => Point2.Distance(corner, point));
+        return Point2.Distance(nearest, point) <= ArcSorter.SameLength ? nearest : point;
+    }
+
+    private sealed record Outlines(ImmutableArray<SewEdge> Edges, ImmutableArray<Point2> SewLine, ImmutableArray<Point2> CutLine);
+}

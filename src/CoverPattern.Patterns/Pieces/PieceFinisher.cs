@@ -1,0 +1,73 @@
+using System;
+using System.Collections.Generic;
+using System.Collections.Immutable;
+using System.Linq;
+using CoverPattern.Patterns.Jobs;
+using CoverPattern.Patterns.Seams;
+using CoverPattern.Patterns.Shells;
+
+namespace CoverPattern.Patterns.Pieces;
+
+/// <summary>Makes pieces of panels: allowances, corners, notches, labels; equal pieces share a pattern.</summary>
+public static class PieceFinisher
+{
+    /// <summary>Finishes every panel, for all covers of the job.</summary>
+    /// <param name="job">Seams, hem, cloth and number of covers are read.</param>
+    /// <param name="shell">The finished surface.</param>
+    /// <param name="subdivision">The surface cut up.</param>
+    /// <param name="panels">Its panels laid flat.</param>
+    public static PieceFinishing Finish(Job job, Shell shell, Subdivision subdivision, ImmutableArray<Panel> panels)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        ArgumentNullException.ThrowIfNull(shell);
+        ArgumentNullException.ThrowIfNull(subdivision);
+
+        var maker = new DraftMaker(job, shell, subdivision);
+        ImmutableArray<PieceDraft> drafts = [.. panels.Select(maker.Make).OrderBy(draft => draft.Label, StringComparer.Ordinal)];
+        var sorted = Sort(drafts, job);
+        var hem = new HemFold(job.Hem.Depth.Millimetres, job.Hem.TurnUnder.Millimetres);
+        var bothWays = BothWays(sorted);
+        ImmutableArray<Pattern> shapes = [.. sorted.Models.Select(model => PatternMaker.Make(model, bothWays, hem))];
+        var faults = shapes.SelectMany((shape, i) => PatternCheck.Faults(job, sorted.Models[i].Label, shape)).DistinctBy(fault => fault.Place);
+        return new PieceFinishing(new PieceSet(Numbered(shapes, sorted, job), PieceLister.List(drafts, sorted, subdivision, job.Covers)), [.. faults]);
+    }
+
+    private static SortedDrafts Sort(ImmutableArray<PieceDraft> drafts, Job job)
+    {
+        var models = new List<PieceDraft>();
+        var matches = ImmutableArray.CreateBuilder<(int Model, DraftMatch Match)>();
+        foreach (var draft in drafts)
+        {
+            var found = models
+                .Select((model, i) => (i, Match: DraftMatch.Find(model, draft, job.Cloths[0], job.Lay.Turns)))
+                .FirstOrDefault(pair => pair.Match is not null);
+            if (found.Match is null)
+            {
+                found = (models.Count, DraftMatch.Find(draft, draft, job.Cloths[0], job.Lay.Turns));
+                models.Add(draft);
+            }
+
+            matches.Add((found.i, found.Match!));
+        }
+
+        return new SortedDrafts([.. models], matches.ToImmutable());
+    }
+
+    /// <summary>Classes of seams on patterns of which both hands are cut: their marks must read alike from both ends.</summary>
+    private static HashSet<string> BothWays(SortedDrafts sorted) =>
+    [
+        .. sorted.Matches.Where(entry => entry.Match.Mirrored)
+            .SelectMany(entry => sorted.Models[entry.Model].Runs)
+            .Select(run => run.Class.Label),
+    ];
+
+    private static ImmutableArray<Pattern> Numbered(ImmutableArray<Pattern> shapes, SortedDrafts sorted, Job job) =>
+    [
+        .. shapes.Select((shape, i) => shape with
+        {
+            Id = sorted.PatternId(i),
+            Cloth = job.Cloths[0].Name,
+            Quantity = job.Covers * sorted.Matches.Count(entry => entry.Model == i),
+        }),
+    ];
+}

@@ -1,0 +1,16 @@
+using System.Collections.Immutable;
+
+namespace CoverPattern.Patterns.Shells;
+
+/// <summary>The finished surface of a cover before it is cut: plane faces, each with a chart; each edge one length.</summary>
+/// <param name="Nodes">Over the frame's hubs in their order, then the feet of the skirt.</param>
+/// <param name="Edges">In order of first use by the faces.</param>
+/// <param name="Faces">Over the frame's facets in their order, then the skirt faces in order of the base chords.</param>
+/// <param name="StandOffMm">Distance between the frame's facet planes and the shell's, before ease, millimetres.</param>
+/// <param name="Ease">Ratio by which all lengths have grown.</param>
+public sealed record Shell(
+    ImmutableArray<ShellNode> Nodes,
+    ImmutableArray<ShellEdge> Edges,
+    ImmutableArray<ShellFace> Faces,
+    double StandOffMm,
+    double Ease);

@@ -1,0 +1,95 @@
+using System;
+using System.Collections.Generic;
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Linq;
+using CoverPattern.Geometry;
+
+namespace CoverPattern.Patterns.Shells;
+
+/// <summary>A shell while it is being put together.</summary>
+internal sealed class ShellMesh
+{
+    private readonly double scale;
+    private readonly List<ShellNode> nodes = [];
+    private readonly List<(string Label, FaceKind Kind, ImmutableArray<int> Nodes, ImmutableArray<int> Edges)> faces = [];
+    private readonly List<(int From, int To, int Left, int Right)> edges = [];
+    private readonly Dictionary<(int, int), int> edgeByNodes = [];
+    private readonly Dictionary<int, int> footByNode = [];
+
+    /// <param name="scale">1 + ease: what every length is multiplied by at the end.</param>
+    internal ShellMesh(double scale) => this.scale = scale;
+
+    /// <summary>Height of a node above the finished edge, before ease.</summary>
+    internal double Height(int node) => nodes[node].AboveHem;
+
+    internal void AddNode(string label, Point3 position, double aboveHem) => nodes.Add(new ShellNode(label, position, aboveHem));
+
+    /// <summary>The node straight below another at a height; made once.</summary>
+    internal int FootBelow(int node, double z)
+    {
+        if (!footByNode.TryGetValue(node, out var foot))
+        {
+            foot = nodes.Count;
+            footByNode.Add(node, foot);
+            AddNode(nodes[node].Label + "f", nodes[node].Position with { Z = z }, 0);
+        }
+
+        return foot;
+    }
+
+    internal void AddFace(string label, FaceKind kind, ImmutableArray<int> ring)
+    {
+        var index = faces.Count;
+        faces.Add((label, kind, ring, [.. ring.Select((node, i) => EdgeOf(node, ring[(i + 1) % ring.Length], index))]));
+    }
+
+    /// <summary>The edges that only one face uses so far, as that face runs along them.</summary>
+    internal ImmutableArray<BorderChord> BorderChords() =>
+        [.. edges.Where(edge => edge.Right < 0).Select(edge => new BorderChord(edge.From, edge.To, edge.Left))];
+
+    internal Shell Finish(double standOff, double ease) => new(
+        [.. nodes.Select(node => new ShellNode(node.Label, scale * node.Position, scale * node.AboveHem))],
+        [.. edges.Select(edge => new ShellEdge(edge.From, edge.To, scale * Point3.Distance(nodes[edge.From].Position, nodes[edge.To].Position), edge.Left, edge.Right))],
+        [.. faces.Select(face => new ShellFace(face.Label, face.Kind, face.Nodes, face.Edges, Chart(face.Nodes)))],
+        standOff,
+        ease);
+
+    private int EdgeOf(int from, int to, int face)
+    {
+        var key = (Math.Min(from, to), Math.Max(from, to));
+        if (!edgeByNodes.TryGetValue(key, out var index))
+        {
+            edgeByNodes.Add(key, edges.Count);
+            edges.Add((from, to, face, -1));
+            return edges.Count - 1;
+        }
+
+        var edge = edges[index];
+        if (edge.Right >= 0 || edge.From == from)
+        {
+            throw new ArgumentException(
+                string.Create(CultureInfo.InvariantCulture, $"The edge {nodes[from].Label} - {nodes[to].Label} has a third face or two that run the same way."),
+                nameof(face));
+        }
+
+        edges[index] = edge with { Right = face };
+        return index;
+    }
+
+    /// <summary>The corners of a plane face in its own plane, first edge on +x.</summary>
+    private ImmutableArray<Point2> Chart(ImmutableArray<int> ring)
+    {
+        var corners = ring.Select(node => scale * nodes[node].Position).ToArray();
+        var along = (corners[1] - corners[0]).Unit();
+        var normal = Point3.Cross(along, corners[^1] - corners[0]).Unit();
+        var across = Point3.Cross(normal, along);
+        return [.. corners.Select(corner => new Point2(Point3.Dot(corner - corners[0], along), Point3.Dot(corner - corners[0], across)))];
+    }
+}
+
+/// <summary>An edge at the border of the mesh.</summary>
+/// <param name="From">Node where its face begins to run along it.</param>
+/// <param name="To">The other node.</param>
+/// <param name="Face">The one face.</param>
+internal readonly record struct BorderChord(int From, int To, int Face);

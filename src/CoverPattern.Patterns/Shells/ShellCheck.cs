@@ -1,0 +1,133 @@
+using System;
+using System.Collections.Generic;
+using System.Collections.Immutable;
+using System.Linq;
+using CoverPattern.Geometry;
+using CoverPattern.Patterns.Frames;
+using CoverPattern.Patterns.Jobs;
+
+namespace CoverPattern.Patterns.Shells;
+
+/// <summary>Tells what a person should know of a finished shell before cloth is cut.</summary>
+public static class ShellCheck
+{
+    // A facet flatter than this drains badly whatever the ease (common practice, no source), degrees.
+    private const double FlatDegrees = 10;
+
+    // Hubs prouder than the tubes by more than this chafe the cloth (common practice, no source), millimetres.
+    private const double ProudHub = 3;
+
+    // Base hubs nearer in height than this count as level, millimetres.
+    private const double LevelBase = 0.5;
+
+    // More labels than this are not listed one by one.
+    private const int MostListed = 12;
+
+    /// <summary>Yields the notices of stand-off, ease, raise and hem.</summary>
+    /// <param name="job">What was wished.</param>
+    /// <param name="frame">The frame.</param>
+    /// <param name="shell">The shell fitted over it.</param>
+    public static ImmutableArray<Notice> Check(Job job, Frame frame, Shell shell)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        ArgumentNullException.ThrowIfNull(frame);
+        ArgumentNullException.ThrowIfNull(shell);
+
+        return [.. Raise(frame), .. Chafing(job), .. Ponding(job, shell), .. Flat(shell), .. OnTheEdge(job, frame, shell)];
+    }
+
+    /// <summary>
+    /// Slack cloth over a span sags in a shallow parabola whose end slope is 4 sqrt(3 e / 8); water stays where that exceeds
+    /// the facet's own slope, so from e = tan^2(tilt) / 6 on (own derivation; an estimate, the ease taken wholly along the slope).
+    /// </summary>
+    public static double LargestEaseThatDrains(double tiltRadians) => Math.Pow(Math.Tan(tiltRadians), 2) / 6;
+
+    private static IEnumerable<Notice> Raise(Frame frame)
+    {
+        var raised = frame.Base.Where(hub => frame.Hubs[hub].Position.Z > LevelBase).ToArray();
+        if (raised.Length > 0)
+        {
+            var most = raised.Max(hub => frame.Hubs[hub].Position.Z);
+            yield return new Notice(
+                NoticeLevel.Note,
+                "raised-base-hubs",
+                string.Empty,
+                FormattableString.Invariant($"{raised.Length} of {frame.Base.Length} base hubs stand above the lowest by up to {most:0.0} mm. Measure them on the frame: the skirt follows these heights."));
+        }
+    }
+
+    private static IEnumerable<Notice> Chafing(Job job)
+    {
+        var proud = job.StandOff.HubHeight.Millimetres - job.StandOff.TubeRadius.Millimetres;
+        if (proud > ProudHub)
+        {
+            yield return new Notice(
+                NoticeLevel.Warning,
+                "proud-hubs",
+                string.Empty,
+                FormattableString.Invariant($"The hubs stand {proud:0.#} mm prouder than the tubes: the cloth rides on them and misses the struts. Put caps on bolt ends and patches at the hubs; more than {ProudHub:0} mm chafes (common practice, no source)."));
+        }
+    }
+
+    private static IEnumerable<Notice> Ponding(Job job, Shell shell)
+    {
+        var ponds = Upward(shell).Where(entry => job.Ease > LargestEaseThatDrains(entry.Tilt)).ToArray();
+        if (ponds.Length > 0)
+        {
+            yield return new Notice(
+                NoticeLevel.Warning,
+                "ponding",
+                Listed(ponds),
+                FormattableString.Invariant($"{ponds.Length} facets would hold water: the ease of {job.Ease * 100:0.###} % is more than {LargestEaseThatDrains(ponds[0].Tilt) * 100:0.###} %, above which slack cloth sags deeper than the flattest facet slopes ({Degrees(ponds[0].Tilt):0.0} degrees; parabola estimate). Take less ease."));
+        }
+    }
+
+    private static IEnumerable<Notice> Flat(Shell shell)
+    {
+        var flat = Upward(shell).Where(entry => Degrees(entry.Tilt) < FlatDegrees).ToArray();
+        if (flat.Length > 0)
+        {
+            yield return new Notice(
+                NoticeLevel.Warning,
+                "flat-facets",
+                Listed(flat),
+                FormattableString.Invariant($"{flat.Length} facets are flatter than {FlatDegrees:0} degrees (the flattest {Degrees(flat[0].Tilt):0.0}): water and snow stay there easily."));
+        }
+    }
+
+    private static IEnumerable<Notice> OnTheEdge(Job job, Frame frame, Shell shell)
+    {
+        var hubs = frame.Base.Where(hub => shell.Nodes[hub].AboveHem == 0 && Gap(job, shell.Nodes[hub]) > 0.001).ToArray();
+        if (hubs.Length > 0)
+        {
+            yield return new Notice(
+                NoticeLevel.Note,
+                "hubs-on-the-edge",
+                frame.Hubs[hubs[0]].Label,
+                FormattableString.Invariant($"At {hubs.Length} base hubs the cover ends within 1 mm of the finished edge: the edge runs through the hub there instead of {hubs.Max(hub => Gap(job, shell.Nodes[hub])):0.00} mm beside it."));
+        }
+    }
+
+    private static double Gap(Job job, ShellNode node) => Math.Abs(node.Position.Z + (job.Skirt.Drop.Millimetres * (1 + job.Ease)));
+
+    /// <summary>Facets that face up, flattest first.</summary>
+    private static IEnumerable<(string Label, double Tilt)> Upward(Shell shell) => shell.Faces
+        .Where(face => face.Kind == FaceKind.Facet)
+        .Select(face => (face.Label, Tilt: Tilt(shell, face)))
+        .Where(entry => entry.Tilt < Math.PI / 2)
+        .OrderBy(entry => entry.Tilt)
+        .ThenBy(entry => entry.Label, StringComparer.Ordinal);
+
+    /// <summary>Angle between the face's outward normal and straight up, radians.</summary>
+    private static double Tilt(Shell shell, ShellFace face)
+    {
+        var corners = face.Nodes.Select(node => shell.Nodes[node].Position).ToArray();
+        var normal = Point3.Cross(corners[1] - corners[0], corners[2] - corners[0]);
+        return Math.Atan2(normal.Plan.Length, normal.Z);
+    }
+
+    private static double Degrees(double radians) => radians * 180 / Math.PI;
+
+    private static string Listed((string Label, double Tilt)[] facets) =>
+        string.Join(", ", facets.Take(MostListed).Select(entry => entry.Label).Order(StringComparer.Ordinal)) + (facets.Length > MostListed ? ", ..." : string.Empty);
+}

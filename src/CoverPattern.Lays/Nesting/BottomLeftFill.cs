@@ -6,7 +6,7 @@ namespace CoverPattern.Lays.Nesting;
 /// <remarks>
 /// Bottom-left fill with search over the order [Dowsland Vaid Dowsland 2002, from memory]. First orders: by area, by
 /// extent across and by extent along the strip, each with three rules for choosing between turns; then the best order
-/// so far with a few copies moved, those at the right end most often. Where rows end raggedly their tail is filled
+/// so far with a few copies moved, late ones most often, since they lie at the right end. Where rows end raggedly their tail is filled
 /// this way too. A work unit is <see cref="PlacesPerUnit"/> turns of copies looked at.
 /// </remarks>
 public static class BottomLeftFill

@@ -86,10 +86,8 @@ internal sealed class FillSearch(OutlineTable table, IProgress<NestingProgress>?
 
     private void Try(int[] order, PlaceRule rule)
     {
-        var filled = Filled([], order, rule, bestRight);
-        if (Keep(filled))
+        if (Keep(Filled([], order, rule, bestRight)))
         {
-            // The order along the strip, so that moves near the end of the list move what lies at the right end.
             (bestOrder, bestRule) = (order, rule);
         }
     }

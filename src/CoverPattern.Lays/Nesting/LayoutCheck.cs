@@ -18,7 +18,7 @@ public static class LayoutCheck
     {
         var findings = ImmutableArray.CreateBuilder<NestingFinding>();
         findings.AddRange(WrongCounts(task, layout));
-        var known = Enumerable.Range(0, layout.Placements.Length).Where(i => IsKnown(task, layout.Placements[i])).ToImmutableArray();
+        var known = Enumerable.Range(0, layout.Placements.Length).Where(i => IsInReach(task, layout.Placements[i])).ToImmutableArray();
         var regions = known.Select(i => Lay(task.Items[layout.Placements[i].Item], layout.Placements[i])).ToImmutableArray();
         for (var k = 0; k < known.Length; k++)
         {
@@ -37,6 +37,12 @@ public static class LayoutCheck
 
     private static bool IsKnown(NestingTask task, NestingPlacement placement) => placement.Item >= 0 && placement.Item < task.Items.Length;
 
+    /// <summary>Whether the item lies where the exact tests hold; NaN is nowhere.</summary>
+    private static bool IsInReach(NestingTask task, NestingPlacement placement) =>
+        IsKnown(task, placement)
+        && double.IsFinite(placement.TurnDegrees)
+        && placement.Apply(task.Items[placement.Item].Outline).All(p => Math.Abs(p.X) <= Grid.LargestMillimetres && Math.Abs(p.Y) <= Grid.LargestMillimetres);
+
     private static GridRegion Lay(NestingItem item, NestingPlacement placement) =>
         GridRegion.Of(placement.Apply(item.Outline), item.Holes.Select(hole => (IEnumerable<Point2>)placement.Apply(hole)));
 
@@ -45,13 +51,16 @@ public static class LayoutCheck
         var counts = new int[task.Items.Length];
         for (var i = 0; i < layout.Placements.Length; i++)
         {
-            if (IsKnown(task, layout.Placements[i]))
-            {
-                counts[layout.Placements[i].Item]++;
-            }
-            else
+            if (!IsKnown(task, layout.Placements[i]))
             {
                 yield return Finding(NestingFault.WrongCount, i, $"Placement {i} is of item {layout.Placements[i].Item}, which is not asked for.");
+                continue;
+            }
+
+            counts[layout.Placements[i].Item]++;
+            if (!IsInReach(task, layout.Placements[i]))
+            {
+                yield return Finding(NestingFault.Outside, i, $"Placement {i} lies beyond {Grid.LargestMillimetres / 1000:F0} m or nowhere; it was not tested further.");
             }
         }
 

@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using System.Threading;
+using CoverPattern.Geometry;
 
 namespace CoverPattern.Lays.Nesting;
 
@@ -15,6 +16,7 @@ public static class Nester
     /// <returns>A layout of every copy; the same for the same task. Never longer than <see cref="ShelfFill"/> or <see cref="RowFill"/>.</returns>
     /// <exception cref="ArgumentException">Width, spacing, effort or a quantity out of range, no turn allowed, or an outline that is not a simple counter-clockwise ring on the grid.</exception>
     /// <exception cref="ItemTooWideException">An item is wider than the strip in every allowed turn.</exception>
+    /// <exception cref="StripTooLongException">Every layout found is longer than the grid reaches.</exception>
     /// <exception cref="OperationCanceledException">Cancelled before there was any layout.</exception>
     public static NestingLayout Nest(NestingTask task, IProgress<NestingProgress>? progress, CancellationToken cancel)
     {
@@ -23,6 +25,12 @@ public static class Nester
         if (table.Copies > 0 && !cancel.IsCancellationRequested)
         {
             AddSearched(table, found, progress, cancel);
+        }
+
+        found.RemoveAll(layout => layout.Length > Grid.LargestMillimetres);
+        if (found.Count == 0)
+        {
+            throw new StripTooLongException(table.Copies);
         }
 
         return found.OrderBy(layout => layout.Length).FirstOrDefault(layout => LayoutCheck.Check(task, layout).IsEmpty)

@@ -12,6 +12,7 @@ namespace CoverPattern.Lays;
 /// <param name="SpacingMm">Least distance between two pieces, millimetres.</param>
 /// <param name="FaceDown">Whether the cloth lies face down on the table.</param>
 /// <param name="Placements">One entry a piece, in order of their labels.</param>
+/// <param name="Number">Which lay of this cloth it is, from 1: what is too long for one lay is laid in several, whole covers in each.</param>
 public sealed record Lay(
     string Cloth,
     double RollWidthMm,
@@ -20,4 +21,5 @@ public sealed record Lay(
     double LengthMm,
     double SpacingMm,
     bool FaceDown,
-    ImmutableArray<Placement> Placements);
+    ImmutableArray<Placement> Placements,
+    int Number = 1);

@@ -1,0 +1,132 @@
+using System;
+using System.Collections.Generic;
+using System.Collections.Immutable;
+using System.Linq;
+using CoverPattern.Geometry;
+using CoverPattern.Lays.Nesting;
+using CoverPattern.Patterns.Jobs;
+using CoverPattern.Patterns.Pieces;
+
+namespace CoverPattern.Lays;
+
+/// <summary>Lays the pieces of one cloth.</summary>
+/// <param name="job">How to lay.</param>
+/// <param name="cloth">The cloth.</param>
+/// <param name="patterns">Patterns by their ids.</param>
+/// <param name="nest">Places outlines on a strip.</param>
+internal sealed class ClothPlan(Job job, Cloth cloth, Dictionary<string, Pattern> patterns, Func<NestingTask, NestingLayout> nest)
+{
+    private readonly UsableStrip strip = UsableStrip.Of(cloth.RollWidth.Millimetres, cloth.UsableWidth, job.Lay.EndAllowance.Millimetres);
+
+    // Lays of equal sets of pieces are equal; they are searched once.
+    private readonly Dictionary<string, NestingLayout> known = new(StringComparer.Ordinal);
+
+    /// <summary>The lays, numbered from 1.</summary>
+    /// <param name="pieces">Pieces of this cloth in order of cover and label.</param>
+    public ImmutableArray<Lay> Lay(Piece[] pieces)
+    {
+        if (pieces.Length == 0)
+        {
+            return [];
+        }
+
+        RequireStrip(pieces[0]);
+        var covers = pieces.GroupBy(piece => CoverLabels.CoverOf(piece.Label), StringComparer.Ordinal).Select(cover => cover.ToArray()).ToArray();
+        var area = covers[0].Sum(piece => LaidShapes.Area(patterns[piece.Pattern]));
+        for (var most = LayPlanner.CoversInALay(area, strip.Width); ; most /= 2)
+        {
+            try
+            {
+                return [.. Shared(covers, most).Select((set, i) => LayOne(set, i + 1))];
+            }
+            catch (StripTooLongException) when (Math.Min(most, covers.Length) > 1)
+            {
+                // The guess of the density was too good for these pieces: fewer covers a lay.
+                most = Math.Min(most, covers.Length);
+            }
+        }
+    }
+
+    /// <summary>Covers shared out evenly over as few lays as hold them.</summary>
+    private static IEnumerable<Piece[]> Shared(Piece[][] covers, int most)
+    {
+        var lays = ((covers.Length - 1) / most) + 1;
+        for (var i = 0; i < lays; i++)
+        {
+            var (from, to) = ((long)covers.Length * i / lays, (long)covers.Length * (i + 1) / lays);
+            yield return [.. covers[(int)from..(int)to].SelectMany(cover => cover)];
+        }
+    }
+
+    private Lay LayOne(Piece[] pieces, int number)
+    {
+        var kinds = pieces.GroupBy(piece => (piece.Pattern, piece.Mirrored)).Select(kind => kind.ToArray()).ToArray();
+        var layout = Nest(kinds);
+        var order = pieces.Select((piece, i) => (piece.Label, i)).ToDictionary(entry => entry.Label, entry => entry.i, StringComparer.Ordinal);
+        var placements = kinds.SelectMany((kind, item) => Named(kind, layout.Placements.Where(p => p.Item == item)));
+        return new Lay(
+            cloth.Name,
+            cloth.RollWidth.Millimetres,
+            cloth.UsableWidth,
+            job.Lay.EndAllowance.Millimetres,
+            layout.Length + (2 * job.Lay.EndAllowance.Millimetres),
+            job.Lay.Spacing.Millimetres,
+            job.Lay.FaceDown,
+            [.. placements.OrderBy(placement => order[placement.Piece])],
+            number);
+    }
+
+    private NestingLayout Nest(Piece[][] kinds)
+    {
+        var key = string.Join(';', kinds.Select(kind => FormattableString.Invariant($"{kind[0].Pattern}/{kind[0].Mirrored}/{kind.Length}")));
+        if (!known.TryGetValue(key, out var layout))
+        {
+            var turns = LayPlanner.TurnsOn(cloth, job.Lay.Turns);
+            ImmutableArray<NestingItem> items = [.. kinds.Select(kind => ItemOf(kind, turns))];
+            var task = new NestingTask(strip.Width, job.Lay.Spacing.Millimetres, items, job.Lay.Effort, job.Lay.Seed);
+            layout = NestNamed(task, kinds);
+            known.Add(key, layout);
+        }
+
+        return layout;
+    }
+
+    private NestingLayout NestNamed(NestingTask task, Piece[][] kinds)
+    {
+        try
+        {
+            return nest(task);
+        }
+        catch (ItemTooWideException fault)
+        {
+            throw new RollTooNarrowException(cloth.Name, kinds[fault.Item][0].Label, fault.LeastWidth, cloth.UsableWidth);
+        }
+    }
+
+    private NestingItem ItemOf(Piece[] kind, AllowedTurns turns)
+    {
+        var (pattern, isMirrored) = (patterns[kind[0].Pattern], IsMirrored(kind[0]));
+        return new NestingItem(
+            LaidShapes.Ring(pattern.CutLine, isMirrored),
+            [.. pattern.Openings.Select(opening => LaidShapes.Ring(opening, isMirrored))],
+            kind.Length,
+            turns);
+    }
+
+    /// <summary>Equal pieces take their places in order of their labels along the roll, so that the ticket reads well.</summary>
+    private IEnumerable<Placement> Named(Piece[] kind, IEnumerable<NestingPlacement> places) =>
+        kind.Zip(
+            places.OrderBy(place => place.Shift.X).ThenBy(place => place.Shift.Y),
+            (piece, place) => new Placement(piece.Label, place.Shift.X + strip.Origin.X, place.Shift.Y + strip.Origin.Y, place.TurnDegrees, IsMirrored(piece)));
+
+    private bool IsMirrored(Piece piece) => piece.Mirrored != job.Lay.FaceDown;
+
+    private void RequireStrip(Piece first)
+    {
+        if (strip.Width <= 0)
+        {
+            var height = Rings.Bounds(patterns[first.Pattern].CutLine).Height;
+            throw new RollTooNarrowException(cloth.Name, first.Label, height, cloth.UsableWidth);
+        }
+    }
+}

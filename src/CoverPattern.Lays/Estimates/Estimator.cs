@@ -1,0 +1,76 @@
+using System;
+using System.Collections.Generic;
+using System.Collections.Immutable;
+using System.Linq;
+using CoverPattern.Patterns.Jobs;
+using CoverPattern.Patterns.Pieces;
+
+namespace CoverPattern.Lays.Estimates;
+
+/// <summary>Counts cloth, seams, hems, pieces and weight.</summary>
+public static class Estimator
+{
+    private const double SquareMillimetresPerSquareMetre = 1e6;
+    private const double GramsPerKilogram = 1000;
+
+    /// <summary>Counts what a job takes.</summary>
+    /// <param name="job">Cloths and seam construction.</param>
+    /// <param name="pieces">All patterns and pieces.</param>
+    /// <param name="lays">All lays.</param>
+    public static Estimate Count(Job job, PieceSet pieces, ImmutableArray<Lay> lays)
+    {
+        var patterns = LaidShapes.ById(pieces);
+        var counted = Lays(job, pieces, patterns, lays);
+        var covers = pieces.Pieces.GroupBy(piece => CoverLabels.CoverOf(piece.Label), StringComparer.Ordinal)
+            .Select(cover => CoverSewing(job, patterns, [.. cover]))
+            .ToArray();
+        return new Estimate(
+            counted,
+            covers.Length > 0 ? covers[0] : Total(job, covers),
+            Total(job, covers),
+            counted.Sum(lay => lay.ClothAreaM2),
+            counted.Sum(lay => lay.PieceAreaM2),
+            counted.Sum(lay => lay.FalloutM2),
+            counted.All(lay => lay.WeightKg is not null) ? counted.Sum(lay => lay.WeightKg) : null);
+    }
+
+    private static ImmutableArray<LayEstimate> Lays(Job job, PieceSet pieces, Dictionary<string, Pattern> patterns, ImmutableArray<Lay> lays)
+    {
+        var areas = patterns.ToDictionary(pattern => pattern.Key, pattern => LaidShapes.Area(pattern.Value) / SquareMillimetresPerSquareMetre, StringComparer.Ordinal);
+        var areaByLabel = pieces.Pieces.ToDictionary(piece => piece.Label, piece => areas[piece.Pattern], StringComparer.Ordinal);
+        var massByCloth = job.Cloths.ToDictionary(cloth => cloth.Name, cloth => cloth.MassPerArea, StringComparer.Ordinal);
+        return [.. lays.Select(lay => OneLay(lay, lay.Placements.Sum(placement => areaByLabel[placement.Piece]), massByCloth[lay.Cloth]))];
+    }
+
+    private static LayEstimate OneLay(Lay lay, double pieceArea, double? massPerArea)
+    {
+        var clothArea = lay.RollWidthMm * lay.LengthMm / SquareMillimetresPerSquareMetre;
+        var usedArea = lay.UsableWidthMm * (lay.LengthMm - (2 * lay.EndAllowanceMm)) / SquareMillimetresPerSquareMetre;
+        return new LayEstimate(
+            lay.Cloth,
+            lay.Number,
+            lay.LengthMm,
+            clothArea,
+            pieceArea,
+            usedArea > 0 ? 100 * pieceArea / usedArea : 0,
+            clothArea > 0 ? 100 * pieceArea / clothArea : 0,
+            clothArea - pieceArea,
+            lay.Placements.Length,
+            massPerArea * pieceArea / GramsPerKilogram);
+    }
+
+    /// <summary>Sewing of one cover: each seam has two sides that bear the same label and is counted once.</summary>
+    private static SewingEstimate CoverSewing(Job job, Dictionary<string, Pattern> patterns, ImmutableArray<Piece> pieces)
+    {
+        var runs = pieces.SelectMany(piece => piece.Runs.Select((run, i) => (run.Arc, run.Role, patterns[piece.Pattern].Runs[i].LengthMm))).ToArray();
+        var seams = runs.Where(run => run.Role == EdgeRole.Seam).DistinctBy(run => run.Arc, StringComparer.Ordinal).ToArray();
+        var hem = runs.Where(run => run.Role == EdgeRole.Hem).Sum(run => run.LengthMm);
+        return new SewingEstimate(1, pieces.Length, [new SeamEstimate(job.Seam.MakeUp, seams.Length, seams.Sum(seam => seam.LengthMm))], hem);
+    }
+
+    private static SewingEstimate Total(Job job, SewingEstimate[] covers) => new(
+        covers.Length,
+        covers.Sum(cover => cover.Pieces),
+        [new SeamEstimate(job.Seam.MakeUp, covers.Sum(cover => cover.Seams.Sum(seam => seam.Seams)), covers.Sum(cover => cover.Seams.Sum(seam => seam.LengthMm)))],
+        covers.Sum(cover => cover.HemMm));
+}

@@ -1,0 +1,49 @@
+using System;
+using System.Collections.Immutable;
+using System.Linq;
+using System.Threading;
+using CoverPattern.Lays.Nesting;
+using CoverPattern.Patterns.Jobs;
+using CoverPattern.Patterns.Pieces;
+
+namespace CoverPattern.Lays;
+
+/// <summary>Lays all pieces of a job on rolls of cloth.</summary>
+public static class LayPlanner
+{
+    // A lay of this density and length stays well below the 131 m that can be proved; longer tables are rare anyway.
+    private const double GuessedDensity = 0.6;
+    private const double LongestGuessMm = 100_000;
+
+    /// <summary>Makes the lays, cloth by cloth in the job's order; a cloth without pieces gets none.</summary>
+    /// <param name="job">Cloths and how to lay.</param>
+    /// <param name="pieces">What to lay.</param>
+    /// <param name="progress">Told of every full layout of each strip; may be null.</param>
+    /// <param name="cancel">Stops the search; the best lays so far are returned.</param>
+    /// <returns>One lay a cloth, or several of whole covers each where one would be too long.</returns>
+    /// <exception cref="RollTooNarrowException">A piece fits the usable width in no allowed turn.</exception>
+    /// <exception cref="StripTooLongException">A single cover needs more than 131 m.</exception>
+    /// <exception cref="OperationCanceledException">Cancelled before there was any layout.</exception>
+    public static ImmutableArray<Lay> Plan(Job job, PieceSet pieces, IProgress<NestingProgress>? progress, CancellationToken cancel)
+    {
+        var patterns = LaidShapes.ById(pieces);
+        return [.. job.Cloths.SelectMany(cloth =>
+        {
+            var own = pieces.Pieces.Where(piece => string.Equals(patterns[piece.Pattern].Cloth, cloth.Name, StringComparison.Ordinal)).ToArray();
+            return new ClothPlan(job, cloth, patterns, nesting => Nester.Nest(nesting, progress, cancel)).Lay(own);
+        })];
+    }
+
+    /// <summary>The turns pieces of a cloth may take.</summary>
+    /// <remarks>A one-way nap allows none, which costs up to a third of the cloth on triangles; see docs/lays.md.</remarks>
+    public static AllowedTurns TurnsOn(Cloth cloth, TurnRule rule) => (cloth.Nap, rule) switch
+    {
+        (Nap.OneWay, _) => AllowedTurns.None,
+        (_, TurnRule.Free) => AllowedTurns.Free,
+        _ => AllowedTurns.HalfTurn,
+    };
+
+    /// <summary>How many covers go on one lay so that it stays well below the longest that can be proved; at least one.</summary>
+    internal static int CoversInALay(double areaOfACover, double usableWidth) =>
+        (int)Math.Clamp(LongestGuessMm * usableWidth * GuessedDensity / areaOfACover, 1, int.MaxValue);
+}

@@ -1,0 +1,62 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using System.Threading;
+using CoverPattern.Geometry;
+
+namespace CoverPattern.Lays.Nesting;
+
+/// <summary>Places outlines on a strip of fixed width so that it is short.</summary>
+public static class Nester
+{
+    /// <summary>Runs the placing methods and keeps the shortest layout that is proved.</summary>
+    /// <param name="task">Outlines, strip, spacing, effort and seed.</param>
+    /// <param name="progress">Told of every full layout; may be null.</param>
+    /// <param name="cancel">Stops the search; the best layout so far is returned.</param>
+    /// <returns>A layout of every copy; the same for the same task. Never longer than <see cref="ShelfFill"/> or <see cref="RowFill"/>.</returns>
+    /// <exception cref="ArgumentException">Width, spacing, effort or a quantity out of range, no turn allowed, or an outline that is not a simple counter-clockwise ring on the grid.</exception>
+    /// <exception cref="ItemTooWideException">An item is wider than the strip in every allowed turn.</exception>
+    /// <exception cref="StripTooLongException">Every layout found is longer than the grid reaches.</exception>
+    /// <exception cref="OperationCanceledException">Cancelled before there was any layout.</exception>
+    public static NestingLayout Nest(NestingTask task, IProgress<NestingProgress>? progress, CancellationToken cancel)
+    {
+        var table = new OutlineTable(task);
+        var found = new List<NestingLayout> { Placed.ToLayout(ShelfFill.Fill(table, cancel), "shelves") };
+        if (table.Copies > 0 && !cancel.IsCancellationRequested)
+        {
+            AddSearched(table, found, progress, cancel);
+        }
+
+        found.RemoveAll(layout => layout.Length > Grid.LargestMillimetres);
+        if (found.Count == 0)
+        {
+            throw new StripTooLongException(table.Copies);
+        }
+
+        return found.OrderBy(layout => layout.Length).FirstOrDefault(layout => LayoutCheck.Check(task, layout).IsEmpty)
+            ?? throw new InvalidOperationException("No placing method found a layout that its check accepts.");
+    }
+
+    private static void AddSearched(OutlineTable table, List<NestingLayout> found, IProgress<NestingProgress>? progress, CancellationToken cancel)
+    {
+        try
+        {
+            var rows = RowFill.Fill(table, cancel);
+            found.Add(Placed.ToLayout(rows, "rows"));
+            var tails = new FillSearch(table, progress, cancel);
+            tails.FillTails(rows);
+            if (tails.Best.Count > 0)
+            {
+                found.Add(Placed.ToLayout(tails.Best, "rows with filled tail"));
+            }
+
+            var search = new FillSearch(table, progress, cancel);
+            search.Run();
+            found.Add(Placed.ToLayout(search.Best, "bottom-left"));
+        }
+        catch (OperationCanceledException) when (found.Count > 0)
+        {
+            // Cancelled: what was found before is the answer.
+        }
+    }
+}

@@ -1,0 +1,32 @@
+using System;
+using System.Collections.Immutable;
+using CoverPattern.Lays;
+using CoverPattern.Lays.Estimates;
+using CoverPattern.Patterns.Frames;
+using CoverPattern.Patterns.Jobs;
+using CoverPattern.Patterns.Pieces;
+using CoverPattern.Patterns.Seams;
+using CoverPattern.Patterns.Shells;
+
+namespace CoverPattern.Files.Results;
+
+/// <summary>All that one run of the corridor made; every file of the result folder is written from it.</summary>
+/// <param name="JobText">The job file as typed.</param>
+/// <param name="Job">The job as understood.</param>
+/// <param name="Frame">The bars, without stand-off and ease.</param>
+/// <param name="Shell">The finished surface.</param>
+/// <param name="Cut">The surface cut up.</param>
+/// <param name="Pieces">Patterns and pieces.</param>
+/// <param name="Lays">Where they lie on the rolls.</param>
+/// <param name="Estimate">What the job takes.</param>
+/// <param name="Notices">What a person should see, loudest first.</param>
+public sealed record Result(
+    ReadOnlyMemory<byte> JobText,
+    Job Job,
+    Frame Frame,
+    Shell Shell,
+    Subdivision Cut,
+    PieceSet Pieces,
+    ImmutableArray<Lay> Lays,
+    Estimate Estimate,
+    ImmutableArray<Notice> Notices);

@@ -1,0 +1,76 @@
+using System;
+using System.Collections.Immutable;
+using System.Linq;
+using System.Threading;
+using CoverPattern.Files.Results;
+using CoverPattern.Lays;
+using CoverPattern.Lays.Estimates;
+using CoverPattern.Lays.Nesting;
+using CoverPattern.Patterns.Frames;
+using CoverPattern.Patterns.Jobs;
+using CoverPattern.Patterns.Pieces;
+using CoverPattern.Patterns.Seams;
+using CoverPattern.Patterns.Shells;
+
+namespace CoverPattern.Workshop;
+
+/// <summary>The corridor: every stage once, in order.</summary>
+public static class Workshop
+{
+    /// <summary>Makes everything from a job.</summary>
+    /// <param name="job">The job as read.</param>
+    /// <param name="jobText">Its file as typed; travels into the result.</param>
+    /// <param name="progress">Told of each stage; may be null.</param>
+    /// <param name="cancel">Stops the work between two steps, the search for lays at any time.</param>
+    /// <returns>The result, or faults that only the pieces could show.</returns>
+    /// <exception cref="WorkException">The work cannot be done; the message says what stands in the way.</exception>
+    /// <exception cref="LayNotProvedException">Our fault: a lay failed its proof.</exception>
+    /// <exception cref="OperationCanceledException">Cancelled.</exception>
+    public static WorkshopOutcome Run(Job job, ReadOnlyMemory<byte> jobText, IProgress<WorkshopStep>? progress, CancellationToken cancel)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+
+        Say("frame");
+        var frame = FrameBuilder.Build(job.Frame);
+        var shell = ShellFitter.Fit(job, frame);
+        Say("pieces");
+        var cut = Subdivider.Cut(shell, SeamPlanner.Plan(job, shell));
+        var finishing = PieceFinisher.Finish(job, shell, cut, PanelFlattener.Flatten(cut));
+        if (!finishing.Faults.IsEmpty)
+        {
+            return new WorkshopOutcome(null, finishing.Faults);
+        }
+
+        Say("lays");
+        var lays = LayPlanner.Plan(job, finishing.Set, Relay(progress), cancel);
+        cancel.ThrowIfCancellationRequested();
+        Say("proof");
+        Prove(lays, finishing.Set);
+        var estimate = Estimator.Count(job, finishing.Set, lays);
+        ImmutableArray<Notice> notices =
+            [.. ShellCheck.Check(job, frame, shell).Concat(Cautions.For(job, estimate)).OrderByDescending(notice => notice.Level)];
+        return new WorkshopOutcome(new Result(jobText, job, frame, shell, cut, finishing.Set, lays, estimate, notices), []);
+
+        void Say(string stage)
+        {
+            cancel.ThrowIfCancellationRequested();
+            progress?.Report(new WorkshopStep(stage, 0, string.Empty));
+        }
+    }
+
+    private static void Prove(ImmutableArray<Lay> lays, PieceSet pieces)
+    {
+        var findings = LayProof.Check(lays, pieces);
+        if (!findings.IsEmpty)
+        {
+            throw new LayNotProvedException(findings);
+        }
+    }
+
+    private static Relay<NestingProgress>? Relay(IProgress<WorkshopStep>? progress) => progress is null
+        ? null
+        : new Relay<NestingProgress>(step => progress.Report(new WorkshopStep(
+            "lays",
+            step.Units > 0 ? (double)step.UnitsDone / step.Units : 0,
+            double.IsFinite(step.Length) ? FormattableString.Invariant($"shortest so far {step.Length / 1000:0.00} m") : string.Empty)));
+}

@@ -15,7 +15,7 @@ using CoverPattern.Patterns.Shells;
 namespace CoverPattern.Workshop;
 
 /// <summary>The corridor: every stage once, in order.</summary>
-public static class Workshop
+public static class Corridor
 {
     /// <summary>Makes everything from a job.</summary>
     /// <param name="job">The job as read.</param>

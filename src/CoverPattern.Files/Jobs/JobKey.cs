@@ -1,0 +1,62 @@
+using System;
+using System.Collections.Immutable;
+using System.Linq;
+
+namespace CoverPattern.Files.Jobs;
+
+/// <summary>A key of the job file: reader, schema and starter job all stand on the same list of these.</summary>
+/// <param name="Place">Dotted place with empty brackets for any member of a list, such as "cloths[].rollWidth".</param>
+/// <param name="Kind">What stands behind it.</param>
+/// <param name="Meaning">One sentence for people.</param>
+internal sealed record JobKey(string Place, KeyKind Kind, string Meaning)
+{
+    /// <summary>Whether a job without it is refused.</summary>
+    internal bool IsRequired { get; init; }
+
+    /// <summary>Least value, in the inner unit; for lines the least number of characters.</summary>
+    internal double Least { get; init; }
+
+    /// <summary>Greatest value, in the inner unit; for lines the greatest number of characters.</summary>
+    internal double Most { get; init; }
+
+    /// <summary>The words allowed, where <see cref="Kind"/> is a word.</summary>
+    internal ImmutableArray<string> Words { get; init; } = [];
+
+    /// <summary>What is taken when nobody says; empty where nothing is, or where another key decides.</summary>
+    internal string Default { get; init; } = "";
+
+    /// <summary>Where the default comes from; empty when there is none to confirm.</summary>
+    internal string Standing { get; init; } = "";
+
+    /// <summary>Whether leaving it out makes an assumption that somebody should confirm.</summary>
+    internal bool IsAssumable => Standing.Length > 0;
+
+    /// <summary>The key alone, without the section it stands in.</summary>
+    internal string Name => Place[(Place.LastIndexOf('.') + 1)..];
+
+    /// <summary>The section it stands in; empty at the top.</summary>
+    internal string Section => Place.Contains('.', StringComparison.Ordinal) ? Place[..Place.LastIndexOf('.')] : "";
+
+    /// <summary>What is allowed here, for messages.</summary>
+    internal string Allowed => Kind switch
+    {
+        KeyKind.Section => "a section in braces with " + JobKeys.Listing(Place),
+        KeyKind.Sections => $"a list of {Least:0} to {Most:0} sections in braces with " + JobKeys.Listing(Place + "[]"),
+        KeyKind.Places => "a list of places that have a default, such as [\"ease\", \"skirt.drop\"]",
+        KeyKind.Whole => FormattableString.Invariant($"a whole number, {Least:0} to {Most:0}"),
+        KeyKind.Length => FormattableString.Invariant($"{LengthParser.Allowed}; {LimitOf(Least)} to {LimitOf(Most)} here"),
+        KeyKind.Ratio => FormattableString.Invariant($"{RatioParser.Allowed}; {Least * 100:0.##} % to {Most * 100:0.##} % here"),
+        KeyKind.Mass => FormattableString.Invariant($"{MassParser.Allowed}; {Least:0} to {Most:0} g/m2 here"),
+        KeyKind.Line => FormattableString.Invariant($"one line of words in quotes, at most {Most:0} characters"),
+        KeyKind.ClothName => FormattableString.Invariant($"a name in quotes of 1 to {Most:0} letters a-z, digits, spaces, dashes and underscores, beginning and ending with a letter or digit"),
+        KeyKind.Word => "one of " + string.Join(", ", Words.Select(word => $"\"{word}\"")),
+        KeyKind.Flag => "true or false",
+        KeyKind.Day => "a day as \"2026-05-04\" (year, month, day), 2000 to 2099",
+        KeyKind.Cut => "the name of a cut such as \"5/8\", or a number of rows counted from the top",
+        _ => throw new InvalidOperationException($"Key {Place} has no kind."),
+    };
+
+    private static string LimitOf(double millimetres) => Math.Abs(millimetres) >= 1000
+        ? FormattableString.Invariant($"{millimetres / 1000:0.###} m")
+        : FormattableString.Invariant($"{millimetres:0.###} mm");
+}

@@ -1,0 +1,92 @@
+using System;
+using System.Collections.Immutable;
+using System.Linq;
+
+namespace CoverPattern.Files.Jobs;
+
+/// <summary>Every key of the job file, in the order in which a job is written.</summary>
+/// <remarks>Limits refuse slips of the keyboard and of the unit, not unusual covers. Defaults: the shop's table in docs/job-file.md.</remarks>
+internal static class JobKeys
+{
+    internal const string CommonPractice = "common practice, no source";
+    internal const string ByMakeUp = "by make-up";
+    internal const string Size = "frame.size";
+    private const string Table = "[Vilumsone-Nemes, 4.2.3]: up to 3 cm at the first ply";
+    private const string OwnChoice = "the program's own choice";
+
+    internal static readonly ImmutableArray<JobKey> All =
+    [
+        Whole("schemaVersion", "Version of the form of this file.", 1, 1) with { IsRequired = true },
+        new("title", KeyKind.Line, "What the shop calls the order.") { Most = 200 },
+        new("date", KeyKind.Day, "Day of the order; the only date that any output carries.") { IsRequired = true },
+        Whole("covers", "Number of equal covers.", 1, 1000) with { Default = "1", Standing = CommonPractice },
+        new("frame", KeyKind.Section, "The frame to be covered.") { IsRequired = true },
+        Word("frame.family", "The solid divided.", "icosahedron") with { Default = "icosahedron", Standing = CommonPractice },
+        Whole("frame.frequency", "Parts into which an edge of the solid is divided.", 1, 8) with { IsRequired = true },
+        new("frame.cut", KeyKind.Cut, "Rows of facets kept, by name or counted from the top.") { IsRequired = true },
+        new(Size, KeyKind.Section, "Exactly one of four measures, hub centre to hub centre.") { IsRequired = true },
+        Length("frame.size.radius", "Radius of the sphere through the hub centres.", 200, 60_000),
+        Length("frame.size.diameter", "Diameter of the sphere through the hub centres.", 400, 120_000),
+        Length("frame.size.floorDiameter", "Diameter of the circle through the lowest hub centres.", 100, 120_000),
+        Length("frame.size.height", "Height of the top hub centre above the lowest hub centres.", 10, 120_000),
+        new("standOff", KeyKind.Section, "What holds the cloth off the hub centres, as a calliper measures it."),
+        Length("standOff.tubeRadius", "Half the outer diameter of the struts' tube.", 0, 200) with { Default = "17 mm", Standing = CommonPractice },
+        Length("standOff.hubHeight", "How far the hub stands out above the hub centre.", 0, 300) with { Default = "25 mm", Standing = CommonPractice },
+        Length("standOff.padding", "Padding or liner between frame and cloth.", 0, 300) with { Default = "0 mm", Standing = CommonPractice },
+        new("ease", KeyKind.Ratio, "Signed ratio by which every length of the finished cover grows.")
+        {
+            Least = -0.05, Most = 0.05, Default = "0.3 %", Standing = CommonPractice,
+        },
+        new("skirt", KeyKind.Section, "The strip that hangs from the base chords."),
+        Length("skirt.drop", "How far the finished edge hangs below the lowest hub centres, before ease.", 0, 1000) with { Default = "60 mm", Standing = CommonPractice },
+        new("hem", KeyKind.Section, "The finished lower edge."),
+        Length("hem.depth", "Cloth turned up inside.", 0, 300) with { Default = ByMakeUp, Standing = CommonPractice },
+        Length("hem.turnUnder", "Cloth turned under the raw edge of the hem; not more than its depth.", 0, 100) with { Default = ByMakeUp, Standing = CommonPractice },
+        new("seam", KeyKind.Section, "How pieces are joined."),
+        Word("seam.makeUp", "The construction.", "plain", "lapped", "felled", "welded") with { Default = "plain", Standing = CommonPractice },
+        Length("seam.width", "Plain: the allowance of each side; else the finished width.", 1, 200) with { Default = ByMakeUp, Standing = CommonPractice },
+        new("cloths", KeyKind.Sections, "Cloths by use; the first is the cover's.") { IsRequired = true, Least = 1, Most = 20 },
+        new("cloths[].name", KeyKind.ClothName, "The shop's name for it; becomes part of file names.") { IsRequired = true, Least = 1, Most = 40 },
+        Length("cloths[].rollWidth", "Full width of the roll, as measured.", 100, 6000) with { IsRequired = true },
+        Length("cloths[].selvedge", "Firm woven edge on each side, not used.", 0, 100) with { Default = "10 mm", Standing = CommonPractice },
+        Length("cloths[].safetyStrip", "Further strip on each side, not used.", 0, 200) with { Default = "10 mm", Standing = CommonPractice },
+        new("cloths[].mass", KeyKind.Mass, "Mass per area; no weights are given without it.") { Least = 20, Most = 5000 },
+        Word("cloths[].nap", "Whether all pieces must point the same way.", "none", "oneWay") with { Default = "none", Standing = CommonPractice },
+        Word("cloths[].face", "Whether the two sides differ, so that mirror twins are different pieces.", "oneSided", "reversible") with { Default = "oneSided", Standing = CommonPractice },
+        new("lay", KeyKind.Section, "How pieces are laid on the roll."),
+        Length("lay.spacing", "Least distance between two pieces; 6 mm for shears, 2 mm for a knife table.", 0, 200) with { Default = "6 mm", Standing = CommonPractice },
+        Length("lay.endAllowance", "Cloth left free at each end of the lay.", 0, 1000) with { Default = "30 mm", Standing = Table },
+        Word("lay.turns", "Grain along the roll, either end first; or any turn.", "grain", "free") with { Default = "grain", Standing = CommonPractice },
+        new("lay.faceDown", KeyKind.Flag, "Whether the cloth lies face down, so that drawn marks land inside.") { Default = "true", Standing = CommonPractice },
+        Whole("lay.effort", "Work units of the search for a short lay; more is shorter and slower.", 1, 1_000_000) with { Default = "1000", Standing = OwnChoice },
+        Whole("lay.seed", "Seed of the search's chance; same seed, same lay.", 0, int.MaxValue) with { Default = "1", Standing = OwnChoice },
+        new("confirmed", KeyKind.Places, "Places of defaults that somebody has confirmed.") { Most = 1000 },
+    ];
+
+    /// <summary>The key at a place, with empty brackets for any member of a list; null when there is none.</summary>
+    internal static JobKey? Find(string place) => All.FirstOrDefault(key => string.Equals(key.Place, place, StringComparison.Ordinal));
+
+    /// <summary>Keys that stand directly in a section; "" is the top.</summary>
+    internal static ImmutableArray<JobKey> In(string section) =>
+        [.. All.Where(key => string.Equals(key.Section, section, StringComparison.Ordinal))];
+
+    /// <summary>Names of the keys of a section, for messages.</summary>
+    internal static string Listing(string section) => string.Join(", ", In(section).Select(key => key.Name));
+
+    /// <summary>Places whose defaults may be confirmed, in a job of so many cloths.</summary>
+    internal static ImmutableArray<string> Confirmable(int cloths) =>
+    [
+        .. All.Where(key => key.IsAssumable).SelectMany(key => key.Place.Contains("[]", StringComparison.Ordinal)
+            ? Enumerable.Range(0, cloths).Select(index => key.Place.Replace("[]", FormattableString.Invariant($"[{index}]"), StringComparison.Ordinal))
+            : [key.Place]),
+    ];
+
+    private static JobKey Whole(string place, string meaning, double least, double most) =>
+        new(place, KeyKind.Whole, meaning) { Least = least, Most = most };
+
+    private static JobKey Length(string place, string meaning, double least, double most) =>
+        new(place, KeyKind.Length, meaning) { Least = least, Most = most };
+
+    private static JobKey Word(string place, string meaning, params ReadOnlySpan<string> words) =>
+        new(place, KeyKind.Word, meaning) { Words = [.. words] };
+}

@@ -1,0 +1,92 @@
+using System;
+using System.Text;
+using System.Text.Json;
+using CoverPattern.Patterns.Jobs;
+
+namespace CoverPattern.Files.Jobs;
+
+/// <summary>Reads job files: JSON with comments and trailing commas, every wish stated or assumed, all faults at once.</summary>
+/// <remarks>Never throws for what stands in the file. The form is told in docs/job-file.md.</remarks>
+public static class JobReader
+{
+    // Reads halves of characters as broken bytes, which are then a fault like any other.
+    private static readonly UTF8Encoding Utf8 = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: false);
+
+    /// <summary>Reads a job from text.</summary>
+    /// <param name="json">The whole file.</param>
+    public static JobReading Read(string json) => Read(Utf8.GetBytes(json));
+
+    /// <summary>Reads a job from bytes.</summary>
+    /// <param name="json">The whole file, UTF-8 with or without byte order mark; more than 4 MB are refused.</param>
+    public static JobReading Read(ReadOnlySpan<byte> json)
+    {
+        var notes = new JobNotes();
+        using var document = JobText.Parse(json, notes.Faults);
+        var job = document is null ? null : ReadJob(document.RootElement, notes);
+        return new JobReading(notes.Faults.Count == 0 ? job : null, [.. notes.Faults]);
+    }
+
+    private static Job? ReadJob(JsonElement root, JobNotes notes)
+    {
+        if (root.ValueKind != JsonValueKind.Object)
+        {
+            notes.Refuse("", JobNotes.Said(root), "a job in braces with " + JobKeys.Listing(""));
+            return null;
+        }
+
+        var top = new JobSection("", root, notes);
+        var version = top.Take<int>("schemaVersion", Version);
+        var title = top.Take<string>("title", Values.Line) ?? "";
+        var date = top.Take<DateOnly>("date", Values.Day);
+        var covers = top.Take<int>("covers", Values.Whole);
+        var frame = FrameReader.Read(top.Section("frame"), notes);
+        var standOff = ReadStandOff(top.Section("standOff"));
+        var ease = top.Take<double>("ease", Values.Ratio);
+        var skirt = new SkirtWish(top.Section("skirt").Take<Measure>("drop", Values.Length));
+        var seam = ReadSeam(top.Section("seam"));
+        var hem = ReadHem(top.Section("hem"), seam.MakeUp, notes);
+        var cloths = ClothReader.Read(top.Sections("cloths"), notes);
+        var lay = ReadLay(top.Section("lay"));
+        var confirmed = ConfirmedReader.Read(top.Items("confirmed"), cloths.Length, notes);
+        return new Job(version, title, date, covers, frame, standOff, ease, skirt, hem, seam, cloths, lay, notes.Assumed, confirmed);
+    }
+
+    private static bool Version(JobKey key, JsonElement element, out int value, out string hint)
+    {
+        var isNewer = element.ValueKind == JsonValueKind.Number && element.GetDouble() > key.Most;
+        var allowed = Values.Whole(key, element, out value, out hint);
+        hint = isNewer ? "the job was written for a newer program, this one reads version 1" : "this program reads version 1";
+        return allowed;
+    }
+
+    private static StandOffWish ReadStandOff(JobSection section) => new(
+        section.Take<Measure>("tubeRadius", Values.Length),
+        section.Take<Measure>("hubHeight", Values.Length),
+        section.Take<Measure>("padding", Values.Length));
+
+    private static SeamWish ReadSeam(JobSection section)
+    {
+        var makeUp = section.Take<SeamMakeUp>("makeUp", Values.Word);
+        return new SeamWish(makeUp, section.Take<Measure>("width", Values.Length, MakeUpDefaults.SeamWidth(makeUp)));
+    }
+
+    private static HemWish ReadHem(JobSection section, SeamMakeUp makeUp, JobNotes notes)
+    {
+        var depth = section.Take<Measure>("depth", Values.Length, MakeUpDefaults.HemDepth(makeUp));
+        var turnUnder = section.Take<Measure>("turnUnder", Values.Length, MakeUpDefaults.HemTurnUnder(makeUp, depth));
+        if (turnUnder.Millimetres > depth.Millimetres && notes.AreClean("hem"))
+        {
+            notes.Refuse(section.PlaceOf("turnUnder"), turnUnder.Typed, $"not more than the hem's depth, {depth.Typed}");
+        }
+
+        return new HemWish(depth, turnUnder);
+    }
+
+    private static LayWish ReadLay(JobSection section) => new(
+        section.Take<Measure>("spacing", Values.Length),
+        section.Take<Measure>("endAllowance", Values.Length),
+        section.Take<TurnRule>("turns", Values.Word),
+        section.Take<bool>("faceDown", Values.Flag),
+        section.Take<int>("effort", Values.Whole),
+        section.Take<int>("seed", Values.Whole));
+}

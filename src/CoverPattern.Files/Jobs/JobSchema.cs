@@ -1,0 +1,105 @@
+using System;
+using System.Collections.Generic;
+using System.Collections.Immutable;
+using System.Linq;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+
+namespace CoverPattern.Files.Jobs;
+
+/// <summary>Writes the form of job files as a JSON Schema, for editors that check while one types.</summary>
+/// <remarks>
+/// Drawn from the same list of keys as the reader, so that both know the same. A schema sees forms and the limits of bare
+/// numbers; the reader alone checks limits of lengths in words, cuts against frequency, sums, repeated keys and names.
+/// </remarks>
+public static class JobSchema
+{
+    private const string Dialect = "https://json-schema.org/draft/2020-12/schema";
+    private const string CutPattern = "^[0-9]{1,4}/[0-9]{1,4}$";
+    private const string DayPattern = "^20[0-9]{2}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12][0-9]|3[01])$";
+    private const int MostRows = 23;
+
+    // Quotes and inch signs stay readable: the schema is a file of its own, never part of a page.
+    private static readonly JsonSerializerOptions Readable = new()
+    {
+        WriteIndented = true,
+        NewLine = "\n",
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    };
+
+    /// <summary>The schema, indented, ending with a line end; the same bytes each time.</summary>
+    public static string Write()
+    {
+        var schema = new JsonObject { ["$schema"] = Dialect, ["title"] = "CoverPattern job" };
+        foreach (var (name, node) in SectionOf("").ToArray())
+        {
+            schema[name] = node?.DeepClone();
+        }
+
+        return schema.ToJsonString(Readable) + "\n";
+    }
+
+    private static JsonObject SectionOf(string place)
+    {
+        var keys = JobKeys.In(place);
+        var section = new JsonObject
+        {
+            ["type"] = "object",
+            ["additionalProperties"] = false,
+            ["properties"] = new JsonObject(keys.Select(key => new KeyValuePair<string, JsonNode?>(key.Name, Described(key)))),
+        };
+        var required = keys.Where(key => key.IsRequired).ToImmutableArray();
+        if (required.Length > 0)
+        {
+            section["required"] = new JsonArray([.. required.Select(key => (JsonNode)key.Name)]);
+        }
+
+        if (string.Equals(place, JobKeys.Size, StringComparison.Ordinal))
+        {
+            section["minProperties"] = 1;
+            section["maxProperties"] = 1;
+        }
+
+        return section;
+    }
+
+    private static JsonObject Described(JobKey key)
+    {
+        var node = Form(key);
+        var standing = key.IsAssumable ? $" Default: {key.Default} ({key.Standing})." : "";
+        node["description"] = $"{key.Meaning}{standing} Allowed: {key.Allowed}.";
+        return node;
+    }
+
+    private static JsonObject Form(JobKey key) => key.Kind switch
+    {
+        KeyKind.Section => SectionOf(key.Place),
+        KeyKind.Sections => new() { ["type"] = "array", ["minItems"] = (int)key.Least, ["maxItems"] = (int)key.Most, ["items"] = SectionOf(key.Place + "[]") },
+        KeyKind.Places => new() { ["type"] = "array", ["maxItems"] = (int)key.Most, ["uniqueItems"] = true, ["items"] = new JsonObject { ["enum"] = Places() } },
+        KeyKind.Whole => new() { ["type"] = "integer", ["minimum"] = (int)key.Least, ["maximum"] = (int)key.Most },
+        KeyKind.Length => Quantity(key, LengthParser.Pattern),
+        KeyKind.Ratio => Quantity(key, RatioParser.Pattern),
+        KeyKind.Mass => Quantity(key, MassParser.Pattern),
+        KeyKind.Line => new() { ["type"] = "string", ["maxLength"] = (int)key.Most, ["pattern"] = "^[^\\u0000-\\u001f\\u007f-\\u009f\\u2028\\u2029]*$" },
+        KeyKind.ClothName => new() { ["type"] = "string", ["maxLength"] = (int)key.Most, ["pattern"] = ClothNames.Pattern },
+        KeyKind.Word => new() { ["enum"] = new JsonArray([.. key.Words.Select(word => (JsonNode)word)]) },
+        KeyKind.Flag => new() { ["type"] = "boolean" },
+        KeyKind.Day => new() { ["type"] = "string", ["pattern"] = DayPattern },
+        KeyKind.Cut => new() { ["type"] = new JsonArray("integer", "string"), ["minimum"] = 1, ["maximum"] = MostRows, ["pattern"] = CutPattern },
+        _ => throw new InvalidOperationException($"Key {key.Place} has no form."),
+    };
+
+    /// <summary>Limits bind bare numbers, the pattern binds words: a keyword looks at its own type alone.</summary>
+    private static JsonObject Quantity(JobKey key, string pattern) => new()
+    {
+        ["type"] = new JsonArray("number", "string"),
+        ["minimum"] = key.Least,
+        ["maximum"] = key.Most,
+        ["pattern"] = pattern,
+        ["maxLength"] = LengthParser.LongestText,
+    };
+
+    /// <summary>Places that may be confirmed, for as many cloths as a job may have.</summary>
+    private static JsonArray Places() => new([.. JobKeys.Confirmable((int)JobKeys.Find("cloths")!.Most).Select(place => (JsonNode)place)]);
+}

@@ -1,0 +1,44 @@
+namespace CoverPattern.Files.Jobs;
+
+/// <summary>What stands behind a key of the job file.</summary>
+internal enum KeyKind
+{
+    /// <summary>Further keys in braces.</summary>
+    Section,
+
+    /// <summary>Sections in brackets.</summary>
+    Sections,
+
+    /// <summary>Places in brackets, such as "ease".</summary>
+    Places,
+
+    /// <summary>A whole number.</summary>
+    Whole,
+
+    /// <summary>A length with its unit, or a number of millimetres.</summary>
+    Length,
+
+    /// <summary>A ratio with a per cent sign, or a number.</summary>
+    Ratio,
+
+    /// <summary>A mass per area with its unit, or a number of grams per square metre.</summary>
+    Mass,
+
+    /// <summary>One line of words.</summary>
+    Line,
+
+    /// <summary>The name of a cloth, safe in file names.</summary>
+    ClothName,
+
+    /// <summary>One word of a few.</summary>
+    Word,
+
+    /// <summary>True or false.</summary>
+    Flag,
+
+    /// <summary>A day, such as "2026-05-04".</summary>
+    Day,
+
+    /// <summary>The name of a cut, or a number of rows.</summary>
+    Cut,
+}

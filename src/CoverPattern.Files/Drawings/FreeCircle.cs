@@ -1,0 +1,34 @@
+using System;
+using CoverPattern.Geometry;
+
+namespace CoverPattern.Files.Drawings;
+
+/// <summary>A circle of a piece in which a label may stand.</summary>
+/// <param name="Centre">Millimetres.</param>
+/// <param name="Radius">Millimetres.</param>
+internal readonly record struct FreeCircle(Point2 Centre, double Radius)
+{
+    /// <summary>The largest circle inside this one that a segment does not enter, on the roomier side of the segment's line.</summary>
+    /// <param name="from">One end.</param>
+    /// <param name="to">The other end.</param>
+    public FreeCircle ClearOf(Point2 from, Point2 to)
+    {
+        if (from == to || DistanceTo(from, to) >= Radius)
+        {
+            return this;
+        }
+
+        var aside = (to - from).Unit().QuarterTurned();
+        var height = Point2.Dot(Centre - from, aside);
+        var outward = height < 0 ? -1 : 1;
+        var free = (Radius + Math.Abs(height)) / 2;
+        return new FreeCircle(Centre + (outward * (Radius - free) * aside), free);
+    }
+
+    private double DistanceTo(Point2 from, Point2 to)
+    {
+        var step = to - from;
+        var fraction = Math.Clamp(Point2.Dot(Centre - from, step) / Point2.Dot(step, step), 0, 1);
+        return Point2.Distance(Centre, Point2.Between(from, to, fraction));
+    }
+}

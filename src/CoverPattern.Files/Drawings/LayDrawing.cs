@@ -1,0 +1,75 @@
+using System;
+using System.Collections.Generic;
+using System.Collections.Immutable;
+using System.Linq;
+using CoverPattern.Geometry;
+using CoverPattern.Lays;
+using CoverPattern.Patterns.Pieces;
+
+namespace CoverPattern.Files.Drawings;
+
+/// <summary>Draws one lay as the cloth lies on the table: the roll, every piece on it, a scale in metres, a test square.</summary>
+public static class LayDrawing
+{
+    // Between the roll and the head band above it; own choice.
+    private const double HeadGap = 60;
+
+    /// <param name="lay">The lay; x along the roll, y across from its lower edge.</param>
+    /// <param name="set">The pieces it places, with their patterns.</param>
+    /// <returns>One block a pattern that lies on this roll, inserted once for each of its pieces.</returns>
+    /// <exception cref="ArgumentException">A placement names a piece that is not in the set.</exception>
+    public static Drawing Draw(Lay lay, PieceSet set)
+    {
+        var patterns = PatternsByPiece(set);
+        var unknown = lay.Placements.FirstOrDefault(placement => !patterns.ContainsKey(placement.Piece));
+        if (unknown is not null)
+        {
+            throw new ArgumentException($"The lay places {unknown.Piece}, which is not among the pieces.", nameof(lay));
+        }
+
+        var used = lay.Placements.Select(placement => patterns[placement.Piece].Id).ToHashSet(StringComparer.Ordinal);
+        var corner = new Point2(0, Math.Ceiling(lay.RollWidthMm) + HeadGap);
+        return new Drawing(
+            $"Lay of {lay.Cloth}",
+            [.. set.Patterns.Where(pattern => used.Contains(pattern.Id)).Select(PatternBlock.Draw)],
+            [.. lay.Placements.Select(placement => Insertion(placement, patterns[placement.Piece]))],
+            [.. Strips(lay), .. RollScale.Lines(lay.LengthMm), SheetHead.Square(corner)],
+            [
+                .. RollScale.Texts(lay.LengthMm),
+                .. SheetHead.Texts(corner, Title(lay), Below(lay)),
+                .. lay.Placements.SelectMany(placement => Texts(placement, patterns[placement.Piece])),
+            ]);
+    }
+
+    private static Dictionary<string, Pattern> PatternsByPiece(PieceSet set)
+    {
+        var byId = set.Patterns.ToDictionary(pattern => pattern.Id, StringComparer.Ordinal);
+        return set.Pieces.ToDictionary(piece => piece.Label, piece => byId[piece.Pattern], StringComparer.Ordinal);
+    }
+
+    private static BlockInsertion Insertion(Placement placement, Pattern pattern) =>
+        new(pattern.Id, new Point2(placement.X, placement.Y), placement.TurnDegrees, placement.Mirrored);
+
+    private static IEnumerable<DrawnText> Texts(Placement placement, Pattern pattern) =>
+        PieceTexts.Write(pattern, Insertion(placement, pattern).Map, placement.Piece, pattern.Id);
+
+    private static IEnumerable<DrawnLine> Strips(Lay lay)
+    {
+        var (edge, end) = ((lay.RollWidthMm - lay.UsableWidthMm) / 2, lay.EndAllowanceMm);
+        yield return Rectangle(DrawingLayers.Roll, default, new Point2(lay.LengthMm, lay.RollWidthMm));
+        yield return Rectangle(
+            DrawingLayers.Usable, new Point2(end, edge), new Point2(lay.LengthMm - end, lay.RollWidthMm - edge));
+    }
+
+    private static DrawnLine Rectangle(DrawingLayer layer, Point2 low, Point2 high) =>
+        new(layer, [low, new Point2(high.X, low.Y), high, new Point2(low.X, high.Y)], IsClosed: true);
+
+    private static string Title(Lay lay) => $"{lay.Cloth}: as the cloth lies, face {(lay.FaceDown ? "down" : "up")}";
+
+    private static ImmutableArray<string> Below(Lay lay) =>
+    [
+        FormattableString.Invariant(
+            $"Roll {lay.RollWidthMm:0.#} mm wide, {lay.UsableWidthMm:0.#} mm of it usable; cut {Math.Ceiling(lay.LengthMm):0} mm off the roll"),
+        FormattableString.Invariant($"{lay.Placements.Length} pieces; measure the square: 100 mm each way"),
+    ];
+}

@@ -1,0 +1,59 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using CoverPattern.Geometry;
+using CoverPattern.Patterns.Pieces;
+
+namespace CoverPattern.Files.Drawings;
+
+/// <summary>Draws the lines of one pattern, seen from outside, in the pattern's own coordinates.</summary>
+internal static class PatternBlock
+{
+    // Own choice: seen across a table, well inside the smallest piece.
+    private const double ArrowLength = 12;
+    private const double ArrowHalfWidth = 4;
+    private const double CrossHalf = 4;
+
+    public static DrawnBlock Draw(Pattern pattern) => new(
+        pattern.Id,
+        [
+            new DrawnLine(DrawingLayers.Cut, pattern.CutLine, IsClosed: true),
+            new DrawnLine(DrawingLayers.Sew, pattern.SewLine, IsClosed: true),
+            .. pattern.Openings.Select(ring => new DrawnLine(DrawingLayers.InnerCut, ring, IsClosed: true)),
+            .. pattern.Notches.Select(Stroke),
+            .. pattern.Folds.Select(fold => Straight(DrawingLayers.Fold, fold.From, fold.To)),
+            .. Arrow(pattern.Grain),
+            .. pattern.Drills.SelectMany(drill => Cross(drill.At)),
+        ]);
+
+    private static DrawnLine Stroke(Notch notch) => notch.Form switch
+    {
+        NotchForm.Slit => Straight(DrawingLayers.NotchSlit, notch.Outer, notch.Inner),
+        NotchForm.Tick => Straight(DrawingLayers.NotchTick, notch.Outer, notch.Inner),
+        _ => throw new ArgumentOutOfRangeException(nameof(notch), notch.Form, "A notch is a slit or a tick."),
+    };
+
+    private static DrawnLine Straight(DrawingLayer layer, Point2 from, Point2 to) => new(layer, [from, to], IsClosed: false);
+
+    private static IEnumerable<DrawnLine> Arrow(GrainLine grain)
+    {
+        var length = Point2.Distance(grain.From, grain.To);
+        if (length == 0)
+        {
+            yield break;
+        }
+
+        var along = (grain.To - grain.From).Unit();
+        var back = grain.To - (Math.Min(ArrowLength, length / 2) * along);
+        var aside = Math.Min(ArrowHalfWidth, length / 6) * along.QuarterTurned();
+        yield return Straight(DrawingLayers.Grain, grain.From, grain.To);
+        yield return new DrawnLine(DrawingLayers.Grain, Grid.Snap([back + aside, grain.To, back - aside]), IsClosed: false);
+    }
+
+    private static IEnumerable<DrawnLine> Cross(Point2 at)
+    {
+        var (right, up) = (new Point2(CrossHalf, 0), new Point2(0, CrossHalf));
+        yield return Straight(DrawingLayers.DrawnMark, at - right, at + right);
+        yield return Straight(DrawingLayers.DrawnMark, at - up, at + up);
+    }
+}

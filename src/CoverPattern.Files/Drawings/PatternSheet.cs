@@ -1,0 +1,88 @@
+using System;
+using System.Collections.Generic;
+using System.Collections.Immutable;
+using System.Linq;
+using CoverPattern.Geometry;
+using CoverPattern.Patterns.Pieces;
+
+namespace CoverPattern.Files.Drawings;
+
+/// <summary>Draws every pattern once, side by side in rows, seen from outside.</summary>
+public static class PatternSheet
+{
+    // Own choice: patterns stay well apart, captions as large as the labels.
+    private const double Gap = 80;
+    private const double CaptionHeight = 20;
+    private const double CaptionGap = 20;
+    private const double HeadGap = 80;
+
+    // Width over height the whole sheet is meant to have.
+    private const double Slimness = 1.6;
+
+    /// <param name="set">The patterns, in the order in which they are drawn.</param>
+    /// <returns>One block a pattern, named for it and inserted once, neither turned nor mirrored.</returns>
+    public static Drawing Draw(PieceSet set)
+    {
+        var places = Arrange(set.Patterns);
+        var corner = new Point2(0, HeadGap);
+        return new Drawing(
+            "Patterns",
+            [.. set.Patterns.Select(PatternBlock.Draw)],
+            [.. set.Patterns.Select((pattern, i) => new BlockInsertion(pattern.Id, places[i], 0, IsMirrored: false))],
+            [SheetHead.Square(corner)],
+            [
+                .. SheetHead.Texts(
+                    corner, "Patterns, seen from outside", ["True size in millimetres; measure the square: 100 mm each way"]),
+                .. set.Patterns.SelectMany((pattern, i) => Texts(pattern, places[i])),
+            ]);
+    }
+
+    private static IEnumerable<DrawnText> Texts(Pattern pattern, Point2 shift)
+    {
+        var low = Rings.Bounds(pattern.CutLine).Low + shift;
+        var map = RigidMap.Identity with { Shift = shift };
+        var caption = Grid.Snap(low - new Point2(0, CaptionGap + (CaptionHeight / 2)));
+        yield return new DrawnText(DrawingLayers.Label, Caption(pattern), caption, CaptionHeight, 0, TextAnchor.Start);
+        foreach (var text in PieceTexts.Write(pattern, map, pattern.Id, Times(pattern)))
+        {
+            yield return text;
+        }
+    }
+
+    private static string Caption(Pattern pattern) => $"{pattern.Id}: {Times(pattern)}, {pattern.Cloth}";
+
+    private static string Times(Pattern pattern) => FormattableString.Invariant($"{pattern.Quantity} x");
+
+    /// <summary>Where each pattern is moved, in whole millimetres so that its corners stay on the grid; the first row hangs from y = 0.</summary>
+    private static ImmutableArray<Point2> Arrange(ImmutableArray<Pattern> patterns)
+    {
+        var places = ImmutableArray.CreateBuilder<Point2>(patterns.Length);
+        var rowWidth = RowWidth(patterns);
+        var (x, top, rowHeight) = (0.0, 0.0, 0.0);
+        foreach (var pattern in patterns)
+        {
+            var cell = Cell(pattern);
+            if (x > 0 && x + cell.X > rowWidth)
+            {
+                (x, top, rowHeight) = (0, top - rowHeight - Gap, 0);
+            }
+
+            var box = Rings.Bounds(pattern.CutLine);
+            places.Add(new Point2(x - Math.Floor(box.Low.X), top - Math.Ceiling(box.High.Y)));
+            (x, rowHeight) = (x + cell.X + Gap, Math.Max(rowHeight, cell.Y));
+        }
+
+        return places.MoveToImmutable();
+    }
+
+    private static double RowWidth(ImmutableArray<Pattern> patterns) => Math.Sqrt(Slimness * patterns.Select(Cell)
+        .Sum(cell => (cell.X + Gap) * (cell.Y + Gap)));
+
+    /// <summary>Width and height of a pattern with its caption, whole millimetres.</summary>
+    private static Point2 Cell(Pattern pattern)
+    {
+        var box = Rings.Bounds(pattern.CutLine);
+        var width = Math.Max(box.Width, LetterWidth.Estimate(Caption(pattern), CaptionHeight));
+        return new Point2(Math.Ceiling(width) + 1, Math.Ceiling(box.Height) + 1 + CaptionGap + CaptionHeight);
+    }
+}

@@ -1,0 +1,35 @@
+using System;
+using System.Collections.Generic;
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Linq;
+
+namespace CoverPattern.Files.Dxf;
+
+/// <summary>Block names as DXF allows them: some signs are forbidden, and capitals do not tell names apart.</summary>
+internal static class DxfNames
+{
+    // Signs with a meaning of their own in names since AC1015 (from memory).
+    private const string Forbidden = "<>/\\\":;?*|,=`";
+
+    /// <summary>A name in the file for each name of ours; a number is added where two would be the same.</summary>
+    /// <param name="names">All different.</param>
+    public static ImmutableSortedDictionary<string, string> Of(IEnumerable<string> names)
+    {
+        var taken = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
+        var result = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
+        foreach (var name in names)
+        {
+            var allowed = string.Concat(name.Select(letter => char.IsControl(letter) || Forbidden.Contains(letter) ? '_' : letter)).Trim();
+            var free = allowed.Length == 0 ? "_" : allowed;
+            for (var i = 2; !taken.Add(free); i++)
+            {
+                free = $"{allowed}_{i.ToString(CultureInfo.InvariantCulture)}";
+            }
+
+            result.Add(name, DxfText.Write(free));
+        }
+
+        return result.ToImmutable();
+    }
+}

@@ -1,0 +1,127 @@
+using System.Text.Json.Nodes;
+using CoverPattern.Geometry;
+using CoverPattern.Patterns.Pieces;
+
+namespace CoverPattern.Files.Results;
+
+/// <summary>The fields of one pattern in pieces.json.</summary>
+internal static class PatternFields
+{
+    public static JsonNode Write(Pattern pattern) => new JsonObject
+    {
+        ["id"] = pattern.Id,
+        ["cloth"] = pattern.Cloth,
+        ["quantity"] = pattern.Quantity,
+        ["sewLine"] = JsonWords.Of(pattern.SewLine),
+        ["cutLine"] = JsonWords.Of(pattern.CutLine),
+        ["runs"] = JsonWords.List(pattern.Runs, Write),
+        ["folds"] = JsonWords.List(pattern.Folds, fold => Segment(fold.From, fold.To)),
+        ["notches"] = JsonWords.List(pattern.Notches, Write),
+        ["drills"] = JsonWords.List(pattern.Drills, Write),
+        ["openings"] = JsonWords.List(pattern.Openings, ring => JsonWords.Of(ring)),
+        ["grain"] = Segment(pattern.Grain.From, pattern.Grain.To),
+        ["facets"] = JsonWords.List(pattern.Facets, ring => JsonWords.Of(ring)),
+        ["labelSpot"] = JsonWords.Of(pattern.LabelSpot),
+        ["labelRadiusMm"] = JsonWords.Of(pattern.LabelRadius),
+    };
+
+    public static Pattern Read(JsonPlace place)
+    {
+        place.AllowOnly(
+            "id", "cloth", "quantity", "sewLine", "cutLine", "runs", "folds", "notches", "drills", "openings", "grain", "facets",
+            "labelSpot", "labelRadiusMm");
+        var sewLine = place.Field("sewLine").Ring();
+        var runs = place.Field("runs").Items(run => ReadRun(run, sewLine.Length));
+        return new Pattern(
+            place.Field("id").Name(),
+            place.Field("cloth").Name(),
+            place.Field("quantity").Whole(0, int.MaxValue),
+            sewLine,
+            place.Field("cutLine").Ring(),
+            runs,
+            place.Field("folds").Items(ReadFold),
+            place.Field("notches").Items(notch => ReadNotch(notch, runs.Length)),
+            place.Field("drills").Items(ReadDrill),
+            place.Field("openings").Items(ring => ring.Ring()),
+            ReadGrain(place.Field("grain")),
+            place.Field("facets").Items(ring => ring.Ring()),
+            place.Field("labelSpot").Point(),
+            place.Field("labelRadiusMm").Length());
+    }
+
+    private static JsonObject Segment(Point2 from, Point2 to) => new()
+    {
+        ["from"] = JsonWords.Of(from),
+        ["to"] = JsonWords.Of(to),
+    };
+
+    private static JsonNode Write(EdgeRun run) => new JsonObject
+    {
+        ["role"] = JsonWords.Of(run.Role),
+        ["arcClass"] = run.ArcClass,
+        ["side"] = JsonWords.Of(run.Side),
+        ["from"] = run.From,
+        ["to"] = run.To,
+        ["lengthMm"] = JsonWords.Of(run.LengthMm),
+        ["allowanceMm"] = JsonWords.Of(run.AllowanceMm),
+    };
+
+    private static JsonNode Write(Notch notch) => new JsonObject
+    {
+        ["run"] = notch.Run,
+        ["atMm"] = JsonWords.Of(notch.AtMm),
+        ["form"] = JsonWords.Of(notch.Form),
+        ["onSewLine"] = JsonWords.Of(notch.OnSewLine),
+        ["outer"] = JsonWords.Of(notch.Outer),
+        ["inner"] = JsonWords.Of(notch.Inner),
+    };
+
+    private static JsonNode Write(DrillMark drill) => new JsonObject
+    {
+        ["at"] = JsonWords.Of(drill.At),
+        ["purpose"] = drill.Purpose,
+    };
+
+    private static EdgeRun ReadRun(JsonPlace place, int corners)
+    {
+        place.AllowOnly("role", "arcClass", "side", "from", "to", "lengthMm", "allowanceMm");
+        return new EdgeRun(
+            place.Field("from").Whole(0, corners),
+            place.Field("to").Whole(0, corners),
+            place.Field("role").Word<EdgeRole>(),
+            place.Field("arcClass").Text(),
+            place.Field("side").Word<EdgeSide>(),
+            place.Field("lengthMm").Length(),
+            place.Field("allowanceMm").Length());
+    }
+
+    private static Notch ReadNotch(JsonPlace place, int runs)
+    {
+        place.AllowOnly("run", "atMm", "form", "onSewLine", "outer", "inner");
+        return new Notch(
+            place.Field("run").Whole(0, runs),
+            place.Field("atMm").Length(),
+            place.Field("form").Word<NotchForm>(),
+            place.Field("onSewLine").Point(),
+            place.Field("outer").Point(),
+            place.Field("inner").Point());
+    }
+
+    private static FoldLine ReadFold(JsonPlace place)
+    {
+        place.AllowOnly("from", "to");
+        return new FoldLine(place.Field("from").Point(), place.Field("to").Point());
+    }
+
+    private static GrainLine ReadGrain(JsonPlace place)
+    {
+        place.AllowOnly("from", "to");
+        return new GrainLine(place.Field("from").Point(), place.Field("to").Point());
+    }
+
+    private static DrillMark ReadDrill(JsonPlace place)
+    {
+        place.AllowOnly("at", "purpose");
+        return new DrillMark(place.Field("at").Point(), place.Field("purpose").Text());
+    }
+}

@@ -1,1 +1,4 @@
-return 1;
+using System;
+using CoverPattern.Cli;
+
+return await CommandLine.RunAsync(args, Console.Out, Console.Error, Console.In);

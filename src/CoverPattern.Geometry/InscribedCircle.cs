@@ -62,16 +62,9 @@ public readonly record struct InscribedCircle(Point2 Centre, double Radius)
                 inside = !inside;
             }
 
-            nearest = Math.Min(nearest, DistanceToSegment(a, b, point));
+            nearest = Math.Min(nearest, Lines.DistanceToSegment(a, b, point));
         }
 
         return inside ? nearest : -nearest;
-    }
-
-    private static double DistanceToSegment(Point2 a, Point2 b, Point2 point)
-    {
-        var step = b - a;
-        var along = Math.Clamp(Point2.Dot(point - a, step) / Point2.Dot(step, step), 0, 1);
-        return Point2.Distance(a + (along * step), point);
     }
 }

@@ -46,6 +46,10 @@ internal static class PatternCheck
         var cut = Rings.ToSteps(pattern.CutLine);
         return ExactPredicates.IsSimple(cut)
             && Rings.SignedArea(pattern.CutLine) > 0
-            && Rings.ToSteps(pattern.SewLine).All(corner => ExactPredicates.Locate(cut, corner) >= 0);
+            && pattern.SewLine.All(corner => ExactPredicates.Locate(cut, Grid.ToSteps(corner)) >= 0 || IsOnCutLine(pattern, corner));
     }
+
+    /// <summary>Where an edge has no allowance the two lines are one, but for the rounding of a far mitre to the grid.</summary>
+    private static bool IsOnCutLine(Pattern pattern, Point2 corner) => Enumerable.Range(0, pattern.CutLine.Length)
+        .Any(i => Lines.DistanceToSegment(pattern.CutLine[i], pattern.CutLine[(i + 1) % pattern.CutLine.Length], corner) <= ArcSorter.SameLength);
 }

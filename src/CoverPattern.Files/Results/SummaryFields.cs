@@ -1,0 +1,96 @@
+using System.Collections.Immutable;
+using System.Linq;
+using System.Text.Json.Nodes;
+using CoverPattern.Lays.Estimates;
+using CoverPattern.Patterns.Frames;
+using CoverPattern.Patterns.Jobs;
+using CoverPattern.Patterns.Shells;
+using static CoverPattern.Files.Results.SummaryFile;
+
+namespace CoverPattern.Files.Results;
+
+/// <summary>The sections of summary.json.</summary>
+internal static class SummaryFields
+{
+    internal static JsonObject Frame(Frame frame) => new()
+    {
+        ["hubs"] = frame.Hubs.Length,
+        ["struts"] = frame.Struts.Length,
+        ["facets"] = frame.Facets.Length,
+        ["baseHubs"] = frame.Base.Length,
+        ["strutClasses"] = List(frame.Classes.Select(one => new JsonObject
+        {
+            ["label"] = one.Label,
+            ["lengthMm"] = Round(one.LengthMm),
+            ["count"] = one.Count,
+        })),
+        ["heightMm"] = Round(frame.Hubs.Max(hub => hub.Position.Z)),
+        ["baseRaiseMm"] = new JsonObject(frame.Base.Select(hub => new System.Collections.Generic.KeyValuePair<string, JsonNode?>(
+            frame.Hubs[hub].Label, Round(frame.Hubs[hub].Position.Z)))),
+    };
+
+    internal static JsonObject Cover(Result result, SummaryNumbers numbers)
+    {
+        var kinds = FacetKinds.Count(result.Shell);
+        return new JsonObject
+        {
+            ["areaM2"] = Round(numbers.AreaM2),
+            ["facetKinds"] = new JsonObject { ["merged"] = kinds.Merged, ["handed"] = kinds.Handed },
+            ["standOffMm"] = Round(result.Shell.StandOffMm),
+            ["ease"] = result.Shell.Ease,
+        };
+    }
+
+    internal static JsonObject Seams(Result result, SummaryNumbers numbers) => new()
+    {
+        ["lengthMm"] = Round(numbers.SeamsMm),
+        ["lengthAllCoversMm"] = Round(numbers.SeamsMm * result.Job.Covers),
+        ["worstPartnerDifferenceMm"] = Round(numbers.WorstPartnerDifferenceMm),
+        ["byMakeUp"] = List(result.Estimate.PerCover.Seams.Select(seam => new JsonObject
+        {
+            ["makeUp"] = Word(seam.MakeUp.ToString()),
+            ["count"] = seam.Seams,
+            ["lengthMm"] = Round(seam.LengthMm),
+        })),
+    };
+
+    internal static JsonArray Lays(Result result) => List(result.Lays.Zip(result.Estimate.Lays, (lay, count) => new JsonObject
+    {
+        ["cloth"] = lay.Cloth,
+        ["number"] = count.Number,
+        ["usableWidthMm"] = Round(lay.UsableWidthMm),
+        ["lengthMm"] = Round(lay.LengthMm),
+        ["utilisationPercent"] = Round(count.UtilisationPercent),
+        ["rollPercent"] = Round(count.RollPercent),
+        ["pieces"] = count.Pieces,
+        ["weightKg"] = count.WeightKg is { } weight ? Round(weight) : null,
+    }));
+
+    internal static JsonObject Cloth(Estimate estimate) => new()
+    {
+        ["areaM2"] = Round(estimate.ClothAreaM2),
+        ["pieceAreaM2"] = Round(estimate.PieceAreaM2),
+        ["falloutM2"] = Round(estimate.FalloutM2),
+        ["weightKg"] = estimate.WeightKg is { } weight ? Round(weight) : null,
+    };
+
+    internal static JsonArray Assumed(Job job) => List(job.Assumed.Select(one => new JsonObject
+    {
+        ["place"] = one.Place,
+        ["value"] = one.Value,
+        ["standing"] = one.Standing,
+        ["confirmed"] = job.Confirmed.Contains(one.Place),
+    }));
+
+    internal static JsonArray Notices(ImmutableArray<Notice> notices) => List(notices.Select(one => new JsonObject
+    {
+        ["level"] = Word(one.Level.ToString()),
+        ["code"] = one.Code,
+        ["place"] = one.Place,
+        ["text"] = one.Text,
+    }));
+
+    private static string Word(string name) => char.ToLowerInvariant(name[0]) + name[1..];
+
+    private static JsonArray List(System.Collections.Generic.IEnumerable<JsonObject> items) => new([.. items]);
+}

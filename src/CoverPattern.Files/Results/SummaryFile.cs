@@ -1,0 +1,66 @@
+using System;
+using System.Collections.Generic;
+using System.Collections.Immutable;
+using System.Linq;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+
+namespace CoverPattern.Files.Results;
+
+/// <summary>Writes summary.json: the numbers of a result at a glance.</summary>
+public static class SummaryFile
+{
+    /// <summary>Its name in the result folder.</summary>
+    public const string Name = "summary.json";
+
+    /// <summary>Writes the file.</summary>
+    /// <param name="result">The result.</param>
+    /// <param name="files">Names of all files of the result, this one included.</param>
+    /// <returns>UTF-8 text, the same for the same result; every field is told in docs/files.md.</returns>
+    public static byte[] Write(Result result, IEnumerable<string> files)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+
+        var job = result.Job;
+        var numbers = SummaryNumbers.Of(result);
+        var summary = ResultHeader.Begin("Frame numbers are the frame's own; cover, hem, pieces, seams and lays are finished sizes, ease included.");
+        summary["program"] = ProgramVersion.Text;
+        summary["title"] = job.Title;
+        summary["date"] = job.Date.ToString("O", System.Globalization.CultureInfo.InvariantCulture);
+        summary["covers"] = job.Covers;
+        summary["seed"] = job.Lay.Seed;
+        summary["effort"] = job.Lay.Effort;
+        summary["frame"] = SummaryFields.Frame(result.Frame);
+        summary["cover"] = SummaryFields.Cover(result, numbers);
+        summary["hem"] = new JsonObject { ["lengthMm"] = Round(numbers.HemMm), ["lengthAllCoversMm"] = Round(numbers.HemMm * job.Covers) };
+        summary["pieces"] = new JsonObject { ["distinct"] = result.Pieces.Patterns.Length, ["total"] = result.Pieces.Pieces.Length };
+        summary["seams"] = SummaryFields.Seams(result, numbers);
+        summary["lays"] = SummaryFields.Lays(result);
+        summary["cloth"] = SummaryFields.Cloth(result.Estimate);
+        summary["assumed"] = SummaryFields.Assumed(job);
+        summary["notices"] = SummaryFields.Notices(result.Notices);
+        summary["files"] = new JsonArray([.. files.Order(StringComparer.Ordinal).Select(name => (JsonNode)name)]);
+        return JsonLayout.Write(summary);
+    }
+
+    /// <summary>Names of the files that a result in a folder consists of.</summary>
+    /// <param name="file">Content of a summary.json.</param>
+    /// <returns>Plain names without any path; empty when the file is not one of ours.</returns>
+    public static ImmutableArray<string> ReadFileNames(ReadOnlySpan<byte> file)
+    {
+        try
+        {
+            var names = JsonNode.Parse(file)?["files"] as JsonArray;
+            return names is null
+                ? []
+                : [.. names.Select(name => name!.GetValue<string>()).Where(name => name == System.IO.Path.GetFileName(name) && name is not ("" or "." or ".."))];
+        }
+        catch (Exception fault) when (fault is JsonException or InvalidOperationException or NullReferenceException)
+        {
+            return [];
+        }
+    }
+
+    /// <summary>Numbers are rounded to a millionth: enough for any check, and free of the last digit's noise.</summary>
+    internal static double Round(double value) => Math.Round(value, 6);
+}

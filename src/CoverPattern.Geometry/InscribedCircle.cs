@@ -62,7 +62,7 @@ public readonly record struct InscribedCircle(Point2 Centre, double Radius)
                 inside = !inside;
             }
 
-            nearest = Math.Min(nearest, Lines.DistanceToSegment(a, b, point));
+            nearest = Math.Min(nearest, Segments.Distance(a, b, point));
         }
 
         return inside ? nearest : -nearest;

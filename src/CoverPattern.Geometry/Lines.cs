@@ -15,12 +15,4 @@ public static class Lines
     /// <summary>Distance of a point from the line through two others, millimetres.</summary>
     public static double Distance(Point2 from, Point2 to, Point2 point) =>
         System.Math.Abs(Point2.Cross(to - from, point - from)) / Point2.Distance(from, to);
-
-    /// <summary>Distance of a point from the straight piece between two others, millimetres.</summary>
-    public static double DistanceToSegment(Point2 from, Point2 to, Point2 point)
-    {
-        var step = to - from;
-        var along = System.Math.Clamp(Point2.Dot(point - from, step) / Point2.Dot(step, step), 0, 1);
-        return Point2.Distance(from + (along * step), point);
-    }
 }

@@ -51,5 +51,5 @@ internal static class PatternCheck
 
     /// <summary>Where an edge has no allowance the two lines are one, but for the rounding of a far mitre to the grid.</summary>
     private static bool IsOnCutLine(Pattern pattern, Point2 corner) => Enumerable.Range(0, pattern.CutLine.Length)
-        .Any(i => Lines.DistanceToSegment(pattern.CutLine[i], pattern.CutLine[(i + 1) % pattern.CutLine.Length], corner) <= ArcSorter.SameLength);
+        .Any(i => Segments.Distance(pattern.CutLine[i], pattern.CutLine[(i + 1) % pattern.CutLine.Length], corner) <= ArcSorter.SameLength);
 }

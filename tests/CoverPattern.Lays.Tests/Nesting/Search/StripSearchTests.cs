@@ -1,0 +1,90 @@
+using System.Collections.Immutable;
+using System.Threading;
+using CoverPattern.Geometry;
+using CoverPattern.Lays.Nesting;
+using CoverPattern.Lays.Nesting.Search;
+
+namespace CoverPattern.Lays.Tests.Nesting.Search;
+
+public class StripSearchTests
+{
+    private static readonly SearchSettings Brief = SearchSettings.Default with { EvaluationsPerUnit = 2_000 };
+
+    [Theory]
+    [InlineData(1, 0)]
+    [InlineData(2, 0)]
+    [InlineData(3, 3)]
+    [InlineData(4, 0.5)]
+    public void Find_RandomItems_LayHolds(int seed, double spacing)
+    {
+        var task = RandomOutlines.Mixed(seed, spacing, effort: 20);
+
+        var layout = Find(task, SearchOptions.None);
+
+        NtsProof.AssertHolds(task, layout);
+    }
+
+    [Fact]
+    public void Find_OneThreadOrTwoTablesOrNone_SameLay()
+    {
+        var task = RandomOutlines.Mixed(5, 0, effort: 10);
+
+        var two = Find(task, SearchOptions.None);
+        var one = Find(task, SearchOptions.None with { Threads = 1 });
+        var plain = StripSearch.Find(task, SearchOptions.None, Brief with { Tables = false }, CancellationToken.None);
+
+        Assert.Equal<NestingPlacement>([.. two.Placements], [.. one.Placements]);
+        Assert.Equal<NestingPlacement>([.. two.Placements], [.. plain.Placements]);
+    }
+
+    [Fact]
+    public void Find_StartLay_IsNeverMadeLonger()
+    {
+        var task = RandomOutlines.Mixed(6, 2, effort: 10);
+        var first = Find(task, SearchOptions.None);
+
+        var second = Find(task with { Seed = 77 }, SearchOptions.None with { Start = first });
+
+        Assert.True(second.Length <= first.Length);
+        NtsProof.AssertHolds(task, second);
+    }
+
+    [Fact]
+    public void Find_CancelledAtOnce_GivesFirstLay()
+    {
+        var task = RandomOutlines.Mixed(7, 0, effort: int.MaxValue);
+        using var cancel = new CancellationTokenSource();
+        cancel.Cancel();
+
+        var layout = StripSearch.Find(task, SearchOptions.None, cancel.Token);
+
+        NtsProof.AssertHolds(task, layout);
+    }
+
+    [Fact]
+    public void Find_FreeTurnsAndMirroring_LayHolds()
+    {
+        ImmutableArray<Point2> hook = [new(0, 0), new(40, 0), new(40, 10), new(10, 10), new(10, 30), new(0, 30)];
+        var task = new NestingTask(70, 1, [new NestingItem(hook, [], 5, AllowedTurns.Free, MayMirror: true)], 10, 1);
+
+        var layout = Find(task, SearchOptions.None);
+
+        NtsProof.AssertHolds(task, layout);
+    }
+
+    [Fact]
+    public void Find_SmallPieceAndFrame_UsesHole()
+    {
+        ImmutableArray<Point2> square = [new(0, 0), new(20, 0), new(20, 20), new(0, 20)];
+        var task = new NestingTask(100, 0, [RandomOutlines.Frame(100, 50, 1), RandomOutlines.Item(square, 4, AllowedTurns.None)], 40, 1);
+
+        var layout = Find(task, SearchOptions.None);
+
+        // The frame alone is 100 long and as wide as the strip; four squares of 20 fit into its hole of 50.
+        NtsProof.AssertHolds(task, layout);
+        Assert.Equal(100, layout.Length);
+    }
+
+    private static NestingLayout Find(NestingTask task, SearchOptions options) =>
+        StripSearch.Find(task, options, Brief, CancellationToken.None);
+}

@@ -54,7 +54,7 @@ internal static class NestingBench
         var layout = StripSearch.Find(task, options, SettingsOf(wishes), CancellationToken.None);
         var seconds = watch.Elapsed.TotalSeconds;
         var length = layout.Length / set.Scale;
-        var outcome = new Outcome(set.Name, seed, seconds, 100 * set.Area / (set.Width * length), length, LayoutProof.Holds(task, layout), evaluations);
+        var outcome = new Outcome(set.Name, seed, seconds, 100 * set.Area / (set.Width * length), length, LayoutCheck.Check(task, layout).IsEmpty, evaluations);
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{{\"set\":\"{set.Name}\",\"seed\":{seed},\"seconds\":{seconds:F2},\"densityPercent\":{outcome.Density:F3},\"lengthUsed\":{length:R},\"verified\":{(outcome.Verified ? "true" : "false")},\"millionEvaluations\":{evaluations / 1e6:F1}}}"));
         if (wishes.Out.Length > 0)
         {

@@ -13,12 +13,15 @@ internal sealed class PlaceSearch
     private readonly Chance _chance;
     private readonly PlaceCost _cost;
     private readonly Shortlist _kept;
+    private readonly ContactSteps _contacts;
+    private int _copy;
 
     public PlaceSearch(SearchScene scene, Strip strip, PairWeights weights, Chance chance)
     {
         (_strip, _weights, _settings, _shapes, _chance) = (strip, weights, scene.Settings, scene.Shapes, chance);
         _cost = new PlaceCost(strip, scene.Tables);
         _kept = new Shortlist(scene.Settings.Refined);
+        _contacts = new ContactSteps(strip);
     }
 
     /// <summary>Evaluations done since the start.</summary>
@@ -29,6 +32,7 @@ internal sealed class PlaceSearch
     public Spot Find(int copy)
     {
         _cost.Open(copy, _weights);
+        _copy = copy;
         var here = _strip.At(copy);
         var hereCost = _cost.Of(here, double.PositiveInfinity);
         var best = Search(here, hereCost);
@@ -55,6 +59,7 @@ internal sealed class PlaceSearch
         if (bestCost > 0)
         {
             Refine(ref best, ref bestCost, 2 * _settings.CoarseStop, _settings.FineStop);
+            Touch(ref best, ref bestCost);
         }
 
         return best;
@@ -115,9 +120,10 @@ internal sealed class PlaceSearch
         while ((stepX >= last || stepY >= last) && cost > 0)
         {
             var way = _chance.Below(4);
-            var dx = way == 1 ? 0 : (int)stepX;
-            var dy = way == 0 ? 0 : way == 3 ? -(int)stepY : (int)stepY;
-            var gained = Step(ref spot, ref cost, dx, dy) | Step(ref spot, ref cost, -dx, -dy);
+            var sign = _chance.Below(2) == 0 ? 1 : -1;
+            var dx = way == 1 ? 0 : sign * (int)stepX;
+            var dy = way == 0 ? 0 : (way == 3 ? -sign : sign) * (int)stepY;
+            var gained = Step(ref spot, ref cost, dx, dy) || Step(ref spot, ref cost, -dx, -dy);
             if (dx != 0)
             {
                 stepX *= gained ? 1.1 : way < 2 ? 0.5 : 0.7071;
@@ -127,6 +133,28 @@ internal sealed class PlaceSearch
             {
                 stepY *= gained ? 1.1 : way < 2 ? 0.5 : 0.7071;
             }
+        }
+    }
+
+    /// <summary>Tries the steps that end in an exact contact, along x and y in turn, while they gain.</summary>
+    private void Touch(ref Spot spot, ref double cost)
+    {
+        var reach = (int)(_settings.ContactReach * spot.Shape.Diameter);
+        for (int turn = 0, idle = 0; turn < 4 && idle < 2 && cost > 0 && reach > 0; turn++)
+        {
+            var (from, gained, alongX) = (spot, false, turn % 2 == 0);
+            var steps = _contacts.Gather(_copy, from, alongX, reach);
+            foreach (var step in steps[..Math.Min(steps.Length, _settings.ContactTries)])
+            {
+                var next = Kept(from.Shape, from.X + (alongX ? step : 0), from.Y + (alongX ? 0 : step));
+                var nextCost = _cost.Of(next, cost);
+                if (nextCost < cost)
+                {
+                    (spot, cost, gained) = (next, nextCost, true);
+                }
+            }
+
+            idle = gained ? 0 : idle + 1;
         }
     }
 

@@ -14,10 +14,11 @@ internal sealed class SearchScene
     public SearchScene(NestingTask task, SearchSettings settings, NestingLayout? start)
     {
         Settings = settings;
-        Shapes = ShapePreparer.Prepare(task);
-        _startShapes = StartShapes(task, start);
-        Tables = new PairTables(Shapes.Sum(turns => turns.Length) + _startShapes.Count, settings.Tables);
         Width = checked((int)Math.Floor(task.Width * Grid.StepsPerMillimetre));
+        Shapes = [.. ShapePreparer.Prepare(task).Select((turns, item) => Fitting(task, item, turns))];
+        _startShapes = StartShapes(task, start);
+        var highest = Shapes.SelectMany(turns => turns).Concat(_startShapes.Values).Max(shape => shape.Index);
+        Tables = new PairTables(highest + 1, settings.Tables);
         var copies = ImmutableArray.CreateBuilder<int>();
         for (var item = 0; item < task.Items.Length; item++)
         {
@@ -56,7 +57,7 @@ internal sealed class SearchScene
 
     private Dictionary<NestingPlacement, PreparedShape> StartShapes(NestingTask task, NestingLayout? start)
     {
-        var (shapes, next) = (new Dictionary<NestingPlacement, PreparedShape>(), Shapes.Sum(turns => turns.Length));
+        var (shapes, next) = (new Dictionary<NestingPlacement, PreparedShape>(), 1 + Shapes.Max(turns => turns[^1].Index));
         foreach (var pose in start?.Placements.Select(placement => placement with { Shift = default }) ?? [])
         {
             if (!shapes.ContainsKey(pose))
@@ -69,10 +70,23 @@ internal sealed class SearchScene
         return shapes;
     }
 
+    private ImmutableArray<PreparedShape> Fitting(NestingTask task, int item, ImmutableArray<PreparedShape> turns)
+    {
+        if (turns.Any(shape => Math.Max(shape.Box.Width, shape.Box.Height) > PreparedShape.LargestSize))
+        {
+            throw new ArgumentException(FormattableString.Invariant($"Item {item} is larger than 32 m."), nameof(task));
+        }
+
+        var least = turns.Min(shape => shape.TrueBox.Height);
+        return least <= Width
+            ? [.. turns.Where(shape => shape.TrueBox.Height <= Width)]
+            : throw new ItemTooWideException(item, least / (double)Grid.StepsPerMillimetre, task.Width);
+    }
+
     private int ShortestPossible()
     {
         var area = Copies.Sum(item => Shapes[item][0].Area);
-        var longest = Shapes.Max(turns => turns.Where(shape => shape.TrueBox.Height <= Width).Min(shape => shape.TrueBox.Width));
+        var longest = Shapes.Max(turns => turns.Min(shape => shape.TrueBox.Width));
         return (int)Math.Max(Math.Ceiling(area / Width), longest);
     }
 

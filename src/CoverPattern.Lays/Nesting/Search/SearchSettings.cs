@@ -32,6 +32,9 @@ internal sealed record SearchSettings
     /// <summary>Sweeps without gain that end an attempt while shortening.</summary>
     public int Patience { get; init; } = 80;
 
+    /// <summary>Part by which the sum of severities must fall to count as a gain.</summary>
+    public double LeastGain { get; init; }
+
     /// <summary>Attempts without gain that end the struggle for a length.</summary>
     public int Strikes { get; init; } = 3;
 
@@ -51,8 +54,11 @@ internal sealed record SearchSettings
     /// <summary>Whether pair tables are used; they change the speed only.</summary>
     public bool Tables { get; init; } = true;
 
-    /// <summary>Whether exact contacts are tried for a copy that is left overlapping.</summary>
-    public bool Contacts { get; init; } = true;
+    /// <summary>Longest step to an exact contact, part of the diameter; 0 tries none.</summary>
+    public double ContactReach { get; init; } = 0.01;
+
+    /// <summary>Contacts tried along one axis, nearest first.</summary>
+    public int ContactTries { get; init; } = 8;
 
     /// <summary>Place evaluations of one worker in one work unit.</summary>
     public int EvaluationsPerUnit { get; init; } = 50_000;

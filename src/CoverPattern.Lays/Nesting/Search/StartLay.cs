@@ -37,7 +37,7 @@ internal sealed class StartLay
 
     private void Lay(int copy)
     {
-        var shapes = _scene.Shapes[_scene.Copies[copy]].Where(shape => shape.TrueBox.Height <= _scene.Width).ToArray();
+        var shapes = _scene.Shapes[_scene.Copies[copy]];
         var best = AtEnd(shapes.MinBy(shape => shape.TrueBox.Width)!);
         for (var k = 0; k < Tries; k++)
         {

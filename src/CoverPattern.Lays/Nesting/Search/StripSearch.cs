@@ -21,20 +21,23 @@ public static class StripSearch
     /// <param name="options">Start lay, time limit, progress.</param>
     /// <param name="cancel">Ends the search; the best lay so far is returned.</param>
     /// <returns>A lay free of overlaps with all copies. Same task, same start and no time limit: same lay, on one thread or two.</returns>
-    /// <exception cref="ArgumentException">An item fits the strip in no allowed turn, or is larger than 32 m.</exception>
+    /// <exception cref="ArgumentException">The task is not well formed (see <see cref="Nester"/>), an item is larger than 32 m, or the start lay has other copies.</exception>
+    /// <exception cref="ItemTooWideException">An item is wider than the strip in every turn it may take.</exception>
     public static NestingLayout Find(NestingTask task, SearchOptions options, CancellationToken cancel) =>
         Find(task, options, SearchSettings.Default, cancel);
 
     internal static NestingLayout Find(NestingTask task, SearchOptions options, SearchSettings settings, CancellationToken cancel)
     {
+        NestingTasks.Require(task);
         var budget = new Budget(task.Effort, options);
-        var scene = new SearchScene(task, settings, options.Start);
-        if (scene.Copies.IsEmpty)
+        if (task.Items.IsEmpty)
         {
             return new NestingLayout(0, [], Method);
         }
 
-        var best = options.Start is { } given ? ToLay(scene, given) : StartLay.Make(scene, new Chance(task.Seed, 0));
+        var scene = new SearchScene(task, settings, options.Start);
+
+        var best = FirstLay(scene, task.Seed, options.Start);
         var chains = Enumerable.Range(1, Workers).Select(k => new Chain(scene, best, new Chance(task.Seed, k))).ToArray();
         for (var share = budget.Share(0); share < 1 && !cancel.IsCancellationRequested && !Array.Exists(chains, chain => chain.IsDone);)
         {
@@ -44,7 +47,15 @@ public static class StripSearch
             Report(chains, share, options.Progress);
         }
 
-        return ToLayout(Shortest(chains));
+        var found = ToLayout(Settling.Slide(scene, Shortest(chains)));
+        return options.Start is { } given && given.Length <= found.Length ? given : found;
+    }
+
+    /// <summary>The shorter one of a quick fill and the given start.</summary>
+    private static FoundLay FirstLay(SearchScene scene, int seed, NestingLayout? start)
+    {
+        var filled = StartLay.Make(scene, new Chance(seed, 0));
+        return start is not null && ToLay(scene, start) is var given && given.Length <= filled.Length ? given : filled;
     }
 
     /// <summary>Spreads news between the chains and sets the pressing rate.</summary>
@@ -84,6 +95,11 @@ public static class StripSearch
 
     private static FoundLay ToLay(SearchScene scene, NestingLayout layout)
     {
+        if (!layout.Placements.Select(placement => placement.Item).Order().SequenceEqual(scene.Copies))
+        {
+            throw new ArgumentException("The start lay must hold every copy of every item, and no other.", nameof(layout));
+        }
+
         var spots = ImmutableArray.CreateBuilder<Spot>(scene.Copies.Length);
         foreach (var placement in layout.Placements.OrderBy(placement => placement.Item))
         {

@@ -11,6 +11,7 @@ internal sealed class Untangler
     private readonly Chance _chance;
     private readonly PlaceSearch _places;
     private readonly int[] _order;
+    private readonly double _gainFactor;
     private ImmutableArray<Spot> _best = [];
     private int _patience;
     private int _strikesLeft;
@@ -20,7 +21,7 @@ internal sealed class Untangler
 
     public Untangler(SearchScene scene, Strip strip, Chance chance)
     {
-        (_strip, _chance) = (strip, chance);
+        (_strip, _chance, _gainFactor) = (strip, chance, 1 - scene.Settings.LeastGain);
         Weights = new PairWeights(strip.Count);
         Tangle = new Tangle(strip, scene.Tables);
         _places = new PlaceSearch(scene, strip, Weights, chance);
@@ -55,7 +56,7 @@ internal sealed class Untangler
         }
 
         Weights.Update(Tangle.Pairs);
-        if (total < BestTotal)
+        if (total < _gainFactor * BestTotal)
         {
             (_withoutGain, _gained) = (0, true);
             Remember(total);

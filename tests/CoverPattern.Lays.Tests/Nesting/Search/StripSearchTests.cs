@@ -85,6 +85,41 @@ public class StripSearchTests
         Assert.Equal(100, layout.Length);
     }
 
+    [Fact]
+    public void Find_Rectangles_FillsStrip()
+    {
+        // Nine rectangles of 30 x 20 tile 90 x 60 exactly, by closed form: every one must touch its neighbours.
+        ImmutableArray<Point2> brick = [new(0, 0), new(30, 0), new(30, 20), new(0, 20)];
+        var task = new NestingTask(60, 0, [RandomOutlines.Item(brick, 9, AllowedTurns.None)], 100, 1);
+
+        var layout = Find(task, SearchOptions.None);
+
+        NtsProof.AssertHolds(task, layout);
+        Assert.Equal(90, layout.Length);
+    }
+
+    [Fact]
+    public void Find_StartLayShorterThanAnythingFound_IsGivenBack()
+    {
+        // Two bricks of the strip's width one behind the other: no lay is shorter than 30.
+        ImmutableArray<Point2> brick = [new(0, 0), new(15, 0), new(15, 20), new(0, 20)];
+        var task = new NestingTask(20, 0, [RandomOutlines.Item(brick, 2, AllowedTurns.None)], 2, 1);
+        var start = new NestingLayout(30, [new(0, 0, new Point2(0, 0)), new(0, 0, new Point2(15, 0))], "by hand");
+
+        var layout = Find(task, SearchOptions.None with { Start = start });
+
+        Assert.Same(start, layout);
+    }
+
+    [Fact]
+    public void Find_ItemWiderThanStrip_Throws()
+    {
+        ImmutableArray<Point2> plate = [new(0, 0), new(50, 0), new(50, 30), new(0, 30)];
+        var task = new NestingTask(20, 0, [RandomOutlines.Item(plate, 1, AllowedTurns.HalfTurn)], 1, 1);
+
+        Assert.Throws<ItemTooWideException>(() => Find(task, SearchOptions.None));
+    }
+
     private static NestingLayout Find(NestingTask task, SearchOptions options) =>
         StripSearch.Find(task, options, Brief, CancellationToken.None);
 }

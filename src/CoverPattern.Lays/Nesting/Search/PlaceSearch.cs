@@ -6,6 +6,8 @@ namespace CoverPattern.Lays.Nesting.Search;
 /// <summary>Finds a better place for one copy while all others stay: samples, keeps a few, refines them.</summary>
 internal sealed class PlaceSearch
 {
+    private const int ManyTurns = 8;
+
     private readonly Strip _strip;
     private readonly PairWeights _weights;
     private readonly SearchSettings _settings;
@@ -14,6 +16,7 @@ internal sealed class PlaceSearch
     private readonly PlaceCost _cost;
     private readonly Shortlist _kept;
     private readonly ContactSteps _contacts;
+    private readonly ImmutableArray<(int First, int Count)> _copiesOf;
     private int _copy;
 
     public PlaceSearch(SearchScene scene, Strip strip, PairWeights weights, Chance chance)
@@ -22,6 +25,7 @@ internal sealed class PlaceSearch
         _cost = new PlaceCost(strip, scene.Tables);
         _kept = new Shortlist(scene.Settings.Refined);
         _contacts = new ContactSteps(strip);
+        _copiesOf = scene.CopiesOf;
     }
 
     /// <summary>Evaluations done since the start.</summary>
@@ -70,7 +74,7 @@ internal sealed class PlaceSearch
         var turns = _shapes[here.Shape.Item];
         for (var k = 0; k < _settings.WideSamples && _kept.Bound > 0; k++)
         {
-            var shape = turns[_chance.Below(turns.Length)];
+            var shape = Turned(turns);
             var x = _chance.Between(-shape.TrueBox.Left, _strip.Length - shape.TrueBox.Right);
             var y = _chance.Between(-shape.TrueBox.Bottom, _strip.Width - shape.TrueBox.Top);
             Try(shape, x, y);
@@ -80,11 +84,26 @@ internal sealed class PlaceSearch
         var (midX, midY) = (here.X + Middle(here.Shape.Box.Left, here.Shape.Box.Right), here.Y + Middle(here.Shape.Box.Bottom, here.Shape.Box.Top));
         for (var k = 0; k < _settings.NearSamples && _kept.Bound > 0; k++)
         {
-            var shape = turns[_chance.Below(turns.Length)];
+            var shape = Turned(turns);
             var x = midX - Middle(shape.Box.Left, shape.Box.Right) + _chance.Between(-reach, reach);
             var y = midY - Middle(shape.Box.Bottom, shape.Box.Top) + _chance.Between(-reach, reach);
             Try(shape, x, y);
         }
+    }
+
+    /// <summary>
+    /// A shape in a turn to be tried. Where the turns are many, every other one is that of some copy as it lies now: turns
+    /// that fit together spread instead of drowning among all others.
+    /// </summary>
+    private PreparedShape Turned(ImmutableArray<PreparedShape> turns)
+    {
+        if (turns.Length <= ManyTurns || _chance.Below(2) == 0)
+        {
+            return turns[_chance.Below(turns.Length)];
+        }
+
+        var (first, count) = _copiesOf[turns[0].Item];
+        return _strip.Shapes[first + _chance.Below(count)];
     }
 
     private static int Middle(int low, int high) => low + ((high - low) / 2);

@@ -29,6 +29,7 @@ internal sealed class SearchScene
         }
 
         Copies = copies.ToImmutable();
+        CopiesOf = [.. task.Items.Select((item, k) => (task.Items.Take(k).Sum(other => other.Quantity), item.Quantity))];
         Start = options.Start is { } start ? StartLayReader.Read(this, start, options.Locked) : null;
         Locked = Start?.Locked ?? [.. Copies.Select(_ => false)];
         ShortestLength = ShortestPossible();
@@ -47,6 +48,9 @@ internal sealed class SearchScene
 
     /// <summary>The item of every copy, in order of item and copy.</summary>
     public ImmutableArray<int> Copies { get; }
+
+    /// <summary>First copy and number of copies of each item.</summary>
+    public ImmutableArray<(int First, int Count)> CopiesOf { get; }
 
     /// <summary>The lay to start from, if any was given.</summary>
     public StartLayReader.Given? Start { get; }

@@ -1,6 +1,7 @@
 using System.Text.Json.Nodes;
 using CoverPattern.Geometry;
 using CoverPattern.Patterns.Pieces;
+using CoverPattern.Patterns.Seams;
 
 namespace CoverPattern.Files.Results;
 

@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using CoverPattern.Patterns.Pieces;
+using CoverPattern.Patterns.Seams;
 
 namespace CoverPattern.Files.Results;
 

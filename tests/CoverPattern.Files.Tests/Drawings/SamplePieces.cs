@@ -4,6 +4,7 @@ using System.Linq;
 using CoverPattern.Geometry;
 using CoverPattern.Lays;
 using CoverPattern.Patterns.Pieces;
+using CoverPattern.Patterns.Seams;
 
 namespace CoverPattern.Files.Tests.Drawings;
 

@@ -5,6 +5,7 @@ using System.Linq;
 using CoverPattern.Geometry;
 using CoverPattern.Lays;
 using CoverPattern.Patterns.Pieces;
+using CoverPattern.Patterns.Seams;
 using CsCheck;
 
 namespace CoverPattern.Files.Tests.Results;

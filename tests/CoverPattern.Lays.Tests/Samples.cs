@@ -4,6 +4,7 @@ using System.Linq;
 using CoverPattern.Geometry;
 using CoverPattern.Patterns.Jobs;
 using CoverPattern.Patterns.Pieces;
+using CoverPattern.Patterns.Seams;
 
 namespace CoverPattern.Lays.Tests;
 

@@ -45,14 +45,24 @@ internal static class RandomJobs
             ["seam"] = new JsonObject { ["makeUp"] = makeUp, ["width"] = lengths[5] },
             ["lay"] = new JsonObject
             {
-                ["spacing"] = lengths[6], ["endAllowance"] = lengths[7], ["turns"] = flag ? "grain" : "free", ["faceDown"] = flag, ["effort"] = whole, ["seed"] = whole,
+                ["spacing"] = lengths[6],
+                ["endAllowance"] = lengths[7],
+                ["turns"] = flag ? "grain" : "free",
+                ["faceDown"] = flag,
+                ["effort"] = whole,
+                ["seed"] = whole,
             },
             ["confirmed"] = new JsonArray("ease", "cloths[0].nap"),
         });
 
     private static readonly Gen<JsonArray> Cloths = Gen.Select(Roll, Small, Gen.OneOf("none", "oneWay"), Gen.OneOf("oneSided", "reversible"), (roll, strip, nap, face) => new JsonObject
     {
-        ["name"] = "cloth", ["rollWidth"] = roll, ["safetyStrip"] = strip, ["mass"] = "18 oz/yd2", ["nap"] = nap, ["face"] = face,
+        ["name"] = "cloth",
+        ["rollWidth"] = roll,
+        ["safetyStrip"] = strip,
+        ["mass"] = "18 oz/yd2",
+        ["nap"] = nap,
+        ["face"] = face,
     }).Array[1, 3].Select(cloths => new JsonArray([.. cloths.Select((cloth, index) =>
     {
         cloth["name"] = string.Create(CultureInfo.InvariantCulture, $"cloth {index}");

@@ -22,6 +22,8 @@ public sealed class StarterJobTests
         // 21 defaults of the least job (JobReaderTests); nothing was answered but what has none.
         Assert.Equal(21, reading.Job.Assumed.Length);
         Assert.True(JobSchemaTests.Accepts(StarterJob.Write(new StarterAnswers(Day))));
+        // A line to fill in, though nobody gave a title.
+        Assert.Contains("\n  \"title\": \"\",\n", StarterJob.Write(new StarterAnswers(Day)), StringComparison.Ordinal);
     }
 
     [Fact]

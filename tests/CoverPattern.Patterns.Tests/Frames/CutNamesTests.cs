@@ -99,7 +99,7 @@ public sealed class CutNamesTests
         // 5/8 of 18 rows is 11.25: 11 and 12 rows beside the customary 8, 9 and 10.
         var near = CutNames.Near(6, "5/8");
 
-        Assert.Equal([new("4/9", 8), new("1/2", 9), new("5/9", 10), new("11/18", 11), new("2/3", 12)], near);
+        Assert.Equal([new("4/9", 8), new("1/2", 9), new("5/9", 10), new("11/18", 11), new("2/3", 12)], near.AsEnumerable());
     }
 
     [Theory]

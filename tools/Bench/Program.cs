@@ -1,4 +1,14 @@
 using System;
 
-Console.WriteLine("usage: bench <measurement>");
-return 1;
+return args switch
+{
+    ["nesting", .. var rest] => Bench.NestingBench.Run(rest),
+    ["collisions", .. var rest] => Bench.CollisionBench.Run(rest),
+    _ => Usage(),
+};
+
+static int Usage()
+{
+    Console.Error.WriteLine("usage: bench nesting|collisions [options]");
+    return 1;
+}

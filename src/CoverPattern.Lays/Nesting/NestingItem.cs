@@ -8,8 +8,10 @@ namespace CoverPattern.Lays.Nesting;
 /// <param name="Holes">Rings inside, clockwise.</param>
 /// <param name="Quantity">How many are to be placed, 1 or more.</param>
 /// <param name="Turns">Which turns are allowed.</param>
+/// <param name="MayMirror">Whether the outline may also lie turned over (cloth without a face side).</param>
 public sealed record NestingItem(
     ImmutableArray<Point2> Outline,
     ImmutableArray<ImmutableArray<Point2>> Holes,
     int Quantity,
-    AllowedTurns Turns);
+    AllowedTurns Turns,
+    bool MayMirror = false);

@@ -1,0 +1,113 @@
+using System;
+using System.Threading;
+
+namespace CoverPattern.Lays.Nesting.Search;
+
+/// <summary>One worker's line of search: shorten, untangle, shake up when stuck, press at the end. Runs in slices.</summary>
+internal sealed class Chain
+{
+    private readonly SearchScene _scene;
+    private readonly Strip _strip;
+    private readonly Chance _chance;
+    private readonly Untangler _untangler;
+    private readonly Failures _failures = new();
+    private bool _pressing;
+    private double _pressRate;
+
+    public Chain(SearchScene scene, FoundLay start, Chance chance)
+    {
+        (_scene, _chance, Best) = (scene, chance, start);
+        _strip = new Strip(scene.Copies.Length, scene.Width);
+        _untangler = new Untangler(scene, _strip, chance);
+        Restart();
+    }
+
+    /// <summary>The shortest lay this chain knows.</summary>
+    public FoundLay Best { get; private set; }
+
+    public long Evaluations => _untangler.Evaluations;
+
+    /// <summary>Whether the strip cannot become shorter.</summary>
+    public bool IsDone { get; private set; }
+
+    /// <summary>Takes over another chain's lay when this one strives for a length that is reached already.</summary>
+    public void Hear(FoundLay other)
+    {
+        if (other.Length < Best.Length && other.Length <= _strip.Length)
+        {
+            Best = other;
+            Restart();
+        }
+    }
+
+    /// <summary>Goes over to pressing the best lay.</summary>
+    /// <param name="rate">Part of the length to take off at each success.</param>
+    /// <param name="best">The best lay of all chains.</param>
+    public void Press(double rate, FoundLay best)
+    {
+        _pressRate = rate;
+        if (_pressing)
+        {
+            return;
+        }
+
+        (_pressing, Best) = (true, best);
+        Restart();
+    }
+
+    /// <summary>Searches until the given number of evaluations is done or the work is cancelled.</summary>
+    public void Run(long evaluations, CancellationToken cancel)
+    {
+        var end = Evaluations + evaluations;
+        while (!IsDone && Evaluations < end && !cancel.IsCancellationRequested)
+        {
+            switch (_untangler.Sweep())
+            {
+                case Outcome.Solved:
+                    Best = new FoundLay(_strip.UsedLength(), _strip.Copy());
+                    Restart();
+                    break;
+                case Outcome.GivenUp:
+                    GiveUp();
+                    break;
+                default:
+                    break;
+            }
+        }
+    }
+
+    /// <summary>Begins at the best lay, made a little shorter.</summary>
+    private void Restart()
+    {
+        var rate = _pressing ? _pressRate : _scene.Settings.Shortening;
+        var target = Best.Length - Math.Max(1, (int)(rate * Best.Length));
+        _failures.Clear();
+        _strip.Take(Best.Spots);
+        if (target < _scene.ShortestLength)
+        {
+            IsDone = true;
+            return;
+        }
+
+        Shaking.Shorten(_strip, Best.Length, target, _chance);
+        Begin();
+    }
+
+    private void GiveUp()
+    {
+        if (_pressing)
+        {
+            Restart();
+            return;
+        }
+
+        _failures.Add(_untangler.BestTotal, _strip.Copy());
+        _strip.Take(_failures.Draw(_chance));
+        Shaking.SwapTwo(_strip, _scene, _chance);
+        Begin();
+    }
+
+    private void Begin() => _untangler.Begin(
+        _pressing ? _scene.Settings.PressPatience : _scene.Settings.Patience,
+        _pressing ? _scene.Settings.PressStrikes : _scene.Settings.Strikes);
+}

@@ -1,0 +1,24 @@
+using System;
+
+namespace CoverPattern.Lays.Nesting.Search;
+
+/// <summary>What a search may be given besides its task.</summary>
+public sealed record SearchOptions
+{
+    public static SearchOptions None { get; } = new();
+
+    /// <summary>A lay to start from: an earlier or hand-moved one, or one made by a simpler method. It must be free of overlaps.</summary>
+    public NestingLayout? Start { get; init; }
+
+    /// <summary>Stops the search after this time, between work units; the result then depends on the machine's speed. None: effort alone decides.</summary>
+    public TimeSpan? TimeLimit { get; init; }
+
+    /// <summary>Measures the time limit.</summary>
+    public TimeProvider Clock { get; init; } = TimeProvider.System;
+
+    /// <summary>Hears of every work unit; called on the searching thread.</summary>
+    public Action<SearchProgress>? Progress { get; init; }
+
+    /// <summary>Threads for the two logical workers, 1 or 2; the result is the same.</summary>
+    public int Threads { get; init; } = 2;
+}

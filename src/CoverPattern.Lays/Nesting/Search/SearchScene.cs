@@ -1,0 +1,109 @@
+using System;
+using System.Collections.Generic;
+using System.Collections.Immutable;
+using System.Linq;
+using CoverPattern.Geometry;
+
+namespace CoverPattern.Lays.Nesting.Search;
+
+/// <summary>What all workers share and none changes: shapes, pair tables, settings.</summary>
+internal sealed class SearchScene
+{
+    private readonly Dictionary<NestingPlacement, PreparedShape> _startShapes;
+
+    public SearchScene(NestingTask task, SearchSettings settings, NestingLayout? start)
+    {
+        Settings = settings;
+        Width = checked((int)Math.Floor(task.Width * Grid.StepsPerMillimetre));
+        Shapes = [.. ShapePreparer.Prepare(task).Select((turns, item) => Fitting(task, item, turns))];
+        _startShapes = StartShapes(task, start);
+        var highest = Shapes.SelectMany(turns => turns).Concat(_startShapes.Values).Max(shape => shape.Index);
+        Tables = new PairTables(highest + 1, settings.Tables);
+        var copies = ImmutableArray.CreateBuilder<int>();
+        for (var item = 0; item < task.Items.Length; item++)
+        {
+            for (var k = 0; k < task.Items[item].Quantity; k++)
+            {
+                copies.Add(item);
+            }
+        }
+
+        Copies = copies.ToImmutable();
+        ShortestLength = ShortestPossible();
+        Bulky = MoreBulkyHalf();
+    }
+
+    public SearchSettings Settings { get; }
+
+    /// <summary>Prepared shapes by item.</summary>
+    public ImmutableArray<ImmutableArray<PreparedShape>> Shapes { get; }
+
+    public PairTables Tables { get; }
+
+    /// <summary>Width of the strip, whole steps.</summary>
+    public int Width { get; }
+
+    /// <summary>The item of every copy, in order of item and copy.</summary>
+    public ImmutableArray<int> Copies { get; }
+
+    /// <summary>No lay can be shorter, steps: the areas fill the width, and the longest copy fits.</summary>
+    public int ShortestLength { get; }
+
+    /// <summary>The copies of the bulkier items: those that make up three quarters of the area.</summary>
+    public ImmutableArray<int> Bulky { get; }
+
+    /// <summary>The shape of a placement of the start lay, whose turn need not be one that is searched.</summary>
+    public PreparedShape ShapeOf(NestingPlacement placement) => _startShapes[placement with { Shift = default }];
+
+    private Dictionary<NestingPlacement, PreparedShape> StartShapes(NestingTask task, NestingLayout? start)
+    {
+        var (shapes, next) = (new Dictionary<NestingPlacement, PreparedShape>(), 1 + Shapes.Max(turns => turns[^1].Index));
+        foreach (var pose in start?.Placements.Select(placement => placement with { Shift = default }) ?? [])
+        {
+            if (!shapes.ContainsKey(pose))
+            {
+                shapes[pose] = Shapes[pose.Item].FirstOrDefault(shape => shape.TurnDegrees == pose.TurnDegrees && shape.Mirrored == pose.Mirrored)
+                    ?? ShapePreparer.Prepare(task, pose, next++);
+            }
+        }
+
+        return shapes;
+    }
+
+    private ImmutableArray<PreparedShape> Fitting(NestingTask task, int item, ImmutableArray<PreparedShape> turns)
+    {
+        if (turns.Any(shape => Math.Max(shape.Box.Width, shape.Box.Height) > PreparedShape.LargestSize))
+        {
+            throw new ArgumentException(FormattableString.Invariant($"Item {item} is larger than 32 m."), nameof(task));
+        }
+
+        var least = turns.Min(shape => shape.TrueBox.Height);
+        return least <= Width
+            ? [.. turns.Where(shape => shape.TrueBox.Height <= Width)]
+            : throw new ItemTooWideException(item, least / (double)Grid.StepsPerMillimetre, task.Width);
+    }
+
+    private int ShortestPossible()
+    {
+        var area = Copies.Sum(item => Shapes[item][0].Area);
+        var longest = Shapes.Max(turns => turns.Min(shape => shape.TrueBox.Width));
+        return (int)Math.Max(Math.Ceiling(area / Width), longest);
+    }
+
+    private ImmutableArray<int> MoreBulkyHalf()
+    {
+        var (sum, all) = (0.0, Copies.Sum(item => Shapes[item][0].Area));
+        var bulky = ImmutableArray.CreateBuilder<int>();
+        foreach (var copy in Enumerable.Range(0, Copies.Length).OrderByDescending(i => Shapes[Copies[i]][0].Bulk).ThenBy(i => i))
+        {
+            bulky.Add(copy);
+            sum += Shapes[Copies[copy]][0].Area;
+            if (sum >= 0.75 * all)
+            {
+                break;
+            }
+        }
+
+        return bulky.ToImmutable();
+    }
+}

@@ -1,0 +1,113 @@
+using System;
+using System.Collections.Immutable;
+using System.Numerics;
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
+
+namespace CoverPattern.Lays.Nesting.Search;
+
+/// <summary>Where every copy lies at the moment, with the boxes that tell quickly who can meet whom. One a worker.</summary>
+internal sealed class Strip
+{
+    private const int Lanes = 8;
+
+    private readonly int[] _left;
+    private readonly int[] _bottom;
+    private readonly int[] _right;
+    private readonly int[] _top;
+
+    public Strip(int count, int width)
+    {
+        (Count, Width) = (count, width);
+        (X, Y, Shapes) = (new int[count], new int[count], new PreparedShape[count]);
+        var padded = (count + Lanes - 1) / Lanes * Lanes;
+        (_left, _bottom, _right, _top) = (new int[padded], new int[padded], new int[padded], new int[padded]);
+        // Copies that are not laid yet, and the padding, have boxes that meet nothing.
+        Array.Fill(_left, int.MaxValue);
+        Array.Fill(_right, int.MinValue);
+    }
+
+    /// <summary>Number of copies.</summary>
+    public int Count { get; }
+
+    /// <summary>Width, steps.</summary>
+    public int Width { get; }
+
+    /// <summary>Length within which copies must lie, steps.</summary>
+    public int Length { get; set; }
+
+    public int[] X { get; }
+
+    public int[] Y { get; }
+
+    public PreparedShape[] Shapes { get; }
+
+    public void Place(int copy, in Spot spot)
+    {
+        (X[copy], Y[copy], Shapes[copy]) = (spot.X, spot.Y, spot.Shape);
+        var box = spot.Shape.Box;
+        (_left[copy], _right[copy]) = (box.Left + spot.X, box.Right + spot.X);
+        (_bottom[copy], _top[copy]) = (box.Bottom + spot.Y, box.Top + spot.Y);
+    }
+
+    public Spot At(int copy) => new(Shapes[copy], X[copy], Y[copy]);
+
+    /// <summary>Lists, ascending, the copies whose boxes share inner points with the given box.</summary>
+    /// <param name="box">Steps on the strip.</param>
+    /// <param name="found">Room for all copies.</param>
+    /// <returns>How many were found.</returns>
+    public int Collect(in StepBox box, int[] found)
+    {
+        var (left, right) = (Vector256.Create(box.Left), Vector256.Create(box.Right));
+        var (bottom, top) = (Vector256.Create(box.Bottom), Vector256.Create(box.Top));
+        ref var lefts = ref MemoryMarshal.GetArrayDataReference(_left);
+        ref var rights = ref MemoryMarshal.GetArrayDataReference(_right);
+        ref var bottoms = ref MemoryMarshal.GetArrayDataReference(_bottom);
+        ref var tops = ref MemoryMarshal.GetArrayDataReference(_top);
+        var count = 0;
+        for (nuint k = 0; k < (nuint)_left.Length; k += Lanes)
+        {
+            var meets = Vector256.LessThan(Vector256.LoadUnsafe(ref lefts, k), right)
+                & Vector256.GreaterThan(Vector256.LoadUnsafe(ref rights, k), left)
+                & Vector256.LessThan(Vector256.LoadUnsafe(ref bottoms, k), top)
+                & Vector256.GreaterThan(Vector256.LoadUnsafe(ref tops, k), bottom);
+            for (var bits = meets.ExtractMostSignificantBits(); bits != 0; bits &= bits - 1)
+            {
+                found[count++] = (int)k + BitOperations.TrailingZeroCount(bits);
+            }
+        }
+
+        return count;
+    }
+
+    public ImmutableArray<Spot> Copy()
+    {
+        var spots = ImmutableArray.CreateBuilder<Spot>(Count);
+        for (var i = 0; i < Count; i++)
+        {
+            spots.Add(At(i));
+        }
+
+        return spots.MoveToImmutable();
+    }
+
+    public void Take(ImmutableArray<Spot> spots)
+    {
+        for (var i = 0; i < Count; i++)
+        {
+            Place(i, spots[i]);
+        }
+    }
+
+    /// <summary>The rightmost point of a true outline, steps.</summary>
+    public int UsedLength()
+    {
+        var used = 0;
+        for (var i = 0; i < Count; i++)
+        {
+            used = Math.Max(used, X[i] + Shapes[i].TrueBox.Right);
+        }
+
+        return used;
+    }
+}

@@ -2,6 +2,7 @@ using System;
 
 return args switch
 {
+    ["corridor", .. var rest] => Bench.CorridorBench.Run(rest),
     ["nesting", .. var rest] => Bench.NestingBench.Run(rest),
     ["collisions", .. var rest] => Bench.CollisionBench.Run(rest),
     _ => Usage(),
@@ -9,6 +10,6 @@ return args switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: bench nesting|collisions [options]");
+    Console.Error.WriteLine("usage: bench corridor|nesting|collisions [options]");
     return 1;
 }

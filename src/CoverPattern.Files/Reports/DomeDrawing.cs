@@ -24,7 +24,7 @@ internal static class DomeDrawing
     // A face seen under less than this (sine of the angle between its plane and the view) is an edge.
     private const double EdgeOn = 1e-3;
 
-    private static readonly double[] Scales = [5, 10, 15, 20, 25, 30, 40, 50, 60, 75, 100, 150, 200, 250, 300, 400, 500, 1000, 2000, 5000];
+    private static readonly double[] Scales = [5, 10, 15, 20, 25, 30, 35, 40, 45, 50, 60, 75, 100, 150, 200, 250, 300, 400, 500, 1000, 2000, 5000];
 
     public static DomeView Draw(Result result, DomeDirection direction)
     {
@@ -37,7 +37,7 @@ internal static class DomeDrawing
             .ToArray();
         var outline = Rings.Bounds(faces.SelectMany(face => face.Ring));
         var labels = faces.Where(face => face.Kind == FaceKind.Facet)
-            .Select(face => (face.Label, Text: TextRoom.Fit(face.Ring, Wish(face.Label), LeastText)))
+            .Select(face => (face.Label, Text: Name(face.Ring, face.Label)))
             .ToArray();
         var hubs = BaseHubs.Draw(result.Frame, result.Shell, direction, 1 / scale, outline);
         var bar = ScaleBar.Draw(scale, new Point2(outline.Low.X, hubs.Lowest - BarRoom));
@@ -52,7 +52,11 @@ internal static class DomeDrawing
             scale);
     }
 
-    internal static FigureText Wish(string label) => new("facet", label, default, LargestText, 0, TextAnchor.Middle);
+    /// <summary>A label in its facet: whole, or only the position in its row, or none.</summary>
+    internal static FigureText? Name(ImmutableArray<Point2> ring, string label) =>
+        TextRoom.Fit(ring, Wish(label), LeastText) ?? TextRoom.Fit(ring, Wish(label[(label.LastIndexOf('.') + 1)..]), LeastText);
+
+    private static FigureText Wish(string text) => new("facet", text, default, LargestText, 0, TextAnchor.Middle);
 
     private static double Facing(DrawnFace face, DomeDirection direction) => Point3.Dot(face.Outward.Unit(), direction.Toward);
 

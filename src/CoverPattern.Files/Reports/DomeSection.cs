@@ -10,8 +10,8 @@ internal static class DomeSection
 {
     public static void Write(PageWriter page, Result result)
     {
-        page.Line("h2", "The cover");
-        page.Line("p", "Lines are the edges of the cloth over the struts; only what faces the onlooker is drawn; the skirt is grey. At each base hub stands its raise over the lowest base hub, hub centre to hub centre, in mm. A facet F1.07 is covered by the piece P1.07.");
+        page.Line("h2", "The cover", ("class", "page"));
+        page.Line("p", "Lines are the edges of the cloth over the struts; only what faces the onlooker is drawn; the skirt is grey. At each base hub stands its raise over the lowest base hub, hub centre to hub centre, in mm. A facet F1.07 is covered by the piece P1.07: row 1 from the deck up, seventh place counter-clockwise seen from above. A number alone is the place in its row, where there is no room for more.");
         DomeView[] views = [.. Views(result)];
         var spread = SpreadPlan.Draw(result);
         foreach (var view in views)
@@ -23,7 +23,7 @@ internal static class DomeSection
         var hidden = spread.Seen.Where(label => !seen.Contains(label)).ToArray();
         if (hidden.Length > 0)
         {
-            page.Line("p", $"Behind, and in none of the three views: {string.Join(", ", hidden)}.", ("class", "small"));
+            page.Line("p", $"Behind, and in none of the three views: {LabelRanges.List(hidden)}.", ("class", "small"));
         }
 
         Write(page, spread);
@@ -40,7 +40,7 @@ internal static class DomeSection
         FigureSvg.Write(page, view.Figure);
         if (!view.Unlabelled.IsEmpty)
         {
-            page.Line("p", $"Too small here for their names: {string.Join(", ", view.Unlabelled)}.", ("class", "small"));
+            page.Line("p", $"Too small here for their names: {LabelRanges.List(view.Unlabelled)}.", ("class", "small"));
         }
 
         page.Close();

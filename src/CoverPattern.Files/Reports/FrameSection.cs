@@ -18,7 +18,7 @@ internal static class FrameSection
         page.Table("numbers", ["Class", "Length mm", "Count"], frame.Classes.Select(strut =>
             new[] { strut.Label, Printed.Mm(strut.LengthMm), Printed.Count(strut.Count) }));
         page.Line("h3", "Raise of the base hubs over the lowest of them");
-        page.Table("numbers", ["Raise mm", "Count", "Base hubs"], frame.Base
+        page.Table("facts", ["Raise mm", "Count", "Base hubs"], frame.Base
             .GroupBy(hub => Printed.Mm(frame.Hubs[hub].Position.Z))
             .OrderBy(hubs => frame.Hubs[hubs.First()].Position.Z)
             .Select(hubs => new[] { hubs.Key, Printed.Count(hubs.Count()), string.Join(", ", hubs.Select(hub => frame.Hubs[hub].Label)) }));

@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 using System.Collections.Immutable;
 using System.Linq;
 using CoverPattern.Files.Drawings;
@@ -51,14 +52,21 @@ internal sealed class LaidPiece
     /// <summary>A corner of the sew line.</summary>
     public Point2 Corner(int index) => map.Apply(Pattern.SewLine[index]);
 
-    /// <summary>Its label in its main face.</summary>
+    /// <summary>Its grain line.</summary>
+    /// <param name="ratio">Millimetres on paper for one of cloth.</param>
+    public IEnumerable<FigureLine> Grain(double ratio) =>
+        SmallPattern.Arrow(ratio * map.Apply(Pattern.Grain.From), ratio * map.Apply(Pattern.Grain.To));
+
+    /// <summary>Its label in its main face, beside the grain line.</summary>
     /// <param name="ratio">Millimetres on paper for one of cloth.</param>
     /// <param name="least">Least height of capitals, millimetres on paper.</param>
-    /// <param name="window">Where it must stand on paper; null for anywhere.</param>
+    /// <param name="limits">Where it must stand on paper.</param>
     /// <returns>Null when it does not fit.</returns>
-    public FigureText? Name(double ratio, double least, Box2? window) => TextRoom.Fit(
-        ImmutableArray.CreateRange(mainFace, point => ratio * point),
-        new FigureText("piece", Label, default, LargestText, 0, TextAnchor.Middle),
-        least,
-        window);
+    public FigureText? Name(double ratio, double least, params TextLimit[] limits)
+    {
+        var face = ImmutableArray.CreateRange(mainFace, point => ratio * point);
+        var text = new FigureText("piece", Label, default, LargestText, 0, TextAnchor.Middle);
+        var (from, to) = (ratio * map.Apply(Pattern.Grain.From), ratio * map.Apply(Pattern.Grain.To));
+        return from == to ? TextRoom.Fit(face, text, least, limits) : TextLimit.Beside(face, text, least, [TextLimit.Left(from, to), .. limits]);
+    }
 }

@@ -30,7 +30,7 @@ internal static class LayFigure
     private static readonly double[] Scales = [25, 20, 15, 12, 10, 8, 6, 5];
 
     private static readonly ImmutableArray<DrawingLayer> Shown =
-        [DrawingLayers.Roll, DrawingLayers.Usable, DrawingLayers.Scale, DrawingLayers.Fold, DrawingLayers.Grain, DrawingLayers.InnerCut, DrawingLayers.Cut];
+        [DrawingLayers.Roll, DrawingLayers.Usable, DrawingLayers.Scale, DrawingLayers.Fold, DrawingLayers.InnerCut, DrawingLayers.Cut];
 
     /// <summary>One figure a strip.</summary>
     /// <param name="lay">The lay.</param>
@@ -61,11 +61,12 @@ internal static class LayFigure
             new Box2(window.Low - new Point2(Beside, Below), window.High + new Point2(Beside, 1)),
             [
                 .. lines.Select(line => new FigureLine(SmallPattern.Style(line.Layer), ImmutableArray.CreateRange(line.Points, p => (1 / scale) * p), line.IsClosed)),
+                .. near.SelectMany(piece => piece.Grain(1 / scale)),
                 .. near.Select(piece => Diamond((1 / scale) * piece.FirstCorner)),
                 new FigureLine("break", [window.Low, new Point2(window.Low.X, window.High.Y)], IsClosed: false),
                 new FigureLine("break", [new Point2(window.High.X, window.Low.Y), window.High], IsClosed: false),
             ],
-            [.. near.Select(piece => piece.Name(1 / scale, LeastText, window)).OfType<FigureText>(), .. Metres(window, scale)]);
+            [.. near.Select(piece => piece.Name(1 / scale, LeastText, TextLimit.Between(window.Low.X, window.High.X))).OfType<FigureText>(), .. Metres(window, scale)]);
     }
 
     private static FigureLine Diamond(Point2 at) => new(
@@ -84,7 +85,7 @@ internal static class LayFigure
     {
         var shapes = laid.DistinctBy(piece => (piece.Pattern.Id, piece.Label.Length)).ToArray();
         return Scales.FirstOrDefault(
-            scale => lay.RollWidthMm <= HighestStrip * scale && shapes.All(piece => piece.Name(1 / scale, ReadableText, window: null) is not null),
+            scale => lay.RollWidthMm <= HighestStrip * scale && shapes.All(piece => piece.Name(1 / scale, ReadableText) is not null),
             Scales[^1]);
     }
 }

@@ -41,7 +41,7 @@ internal static class PatternFigure
         var taken = new TakenPlaces();
         taken.TakeEdges(small.CutLine);
         taken.TakeEdges(small.SewLine);
-        foreach (var line in small.Inside)
+        foreach (var line in small.Inside.Concat(small.Notches.Select(notch => notch.Points)))
         {
             taken.Take(line);
         }
@@ -78,15 +78,8 @@ internal static class PatternFigure
     /// <summary>The pattern's name in its main face, above or below the grain line.</summary>
     private static FigureText? Name(Pattern pattern, SmallPattern small)
     {
-        var grain = small.Apply(pattern.Grain.From).Y;
-        var box = Rings.Bounds(small.CutLine);
         var wish = new FigureText("name", pattern.Id, default, NameText, 0, TextAnchor.Middle);
-        return new[] { box with { Low = new Point2(box.Low.X, grain) }, box with { High = new Point2(box.High.X, grain) } }
-            .Where(half => half.Height > 0)
-            .Select(half => TextRoom.Fit(small.MainFace, wish, 1, half))
-            .OfType<FigureText>()
-            .OrderByDescending(text => text.Height)
-            .FirstOrDefault();
+        return TextLimit.Beside(small.MainFace, wish, 1, [new TextLimit(small.Apply(pattern.Grain.From), new Point2(0, 1))]);
     }
 
     /// <summary>The length along a side, outside it, as near as free room allows.</summary>

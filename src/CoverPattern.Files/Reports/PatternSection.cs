@@ -14,7 +14,7 @@ internal static class PatternSection
         var (lengths, scale) = (new SideLengths(set), PatternFigure.Scale(set.Patterns));
         page.Line("h2", "Patterns");
         page.Line("p", FormattableString.Invariant(
-            $"Scale about 1:{scale:0} when printed on A4. Thick line: cut. Dashes: sew line. Dash and dot: fold over a strut, uncut. Bars across the allowance: notches; they stand between sew line and cut line and are drawn longer than they are cut. Arrow: grain, along the roll. Small slanted numbers: corners of the sew line. All lengths in mm along the sew line; edges with the same letter and number (such as c07) are sewn together and carry the same length; each length is measured from the corner named, never added up."));
+            $"Scale about 1:{scale:0} when printed on A4. Thick line: cut. Dashes: sew line. Dash and dot: fold over a strut, uncut. Bars across the allowance: notches, drawn longer than they are cut. Arrow: grain, along the roll. Small slanted numbers: corners of the sew line. All lengths in mm along the sew line; the word such as c07 is the class of the edge: edges joined with each other are of one class and carry the same length. Places of notches are all measured from the corner named."));
         var users = set.Pieces.ToLookup(piece => piece.Pattern, StringComparer.Ordinal);
         var isFirstOnly = Covers.Different(set).Length < set.Pieces.Length;
         foreach (var pattern in set.Patterns)
@@ -35,7 +35,7 @@ internal static class PatternSection
     {
         page.Line("h3", FormattableString.Invariant($"{pattern.Id}: cut {pattern.Quantity}"));
         page.Line("p", pattern.Cloth);
-        page.Table("edges", ["Edge", "Is", "Class", "Sewn", "Allow.", "Notches at"], pattern.Runs.Select((run, i) => new[]
+        page.Table("edges", ["Edge", "Is", "Class", "Length", "Allow.", "Notches at"], pattern.Runs.Select((run, i) => new[]
         {
             Words.Edge(run), Words.Role(run), run.ArcClass, lengths.Of(run), Printed.Number(run.AllowanceMm, 1), Notches(pattern, i, run),
         }));

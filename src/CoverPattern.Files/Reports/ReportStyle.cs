@@ -11,6 +11,7 @@ internal static class ReportStyle
         body { max-width: 186mm; margin: 6mm auto; padding: 0; font: 10pt/1.35 sans-serif; color: #000; background: #fff; overflow-wrap: anywhere; }
         h1 { font-size: 20pt; margin: 0 0 1mm; line-height: 1.15; }
         h2 { font-size: 14pt; margin: 8mm 0 2mm; border-bottom: 0.5mm solid #000; break-after: avoid; }
+        h2.page { break-before: page; }
         h3 { font-size: 11pt; margin: 4mm 0 1mm; break-after: avoid; }
         p { margin: 1mm 0; }
         .lead { font-size: 12pt; }
@@ -33,7 +34,7 @@ internal static class ReportStyle
         .columns { columns: 3; column-gap: 5mm; }
         .view, .strip { break-inside: avoid; margin: 2mm 0 4mm; }
         .pattern { break-inside: avoid; display: flex; gap: 3mm; border-top: 0.3mm solid #777; padding: 2mm 0; align-items: flex-start; }
-        .pattern .drawing { flex: none; }
+        .pattern .drawing { flex: none; width: 100mm; }
         .pattern .facts { flex: 1; min-width: 0; font-size: 8.5pt; }
         .pattern h3 { margin: 0 0 1mm; }
         .pattern table { font-size: 8pt; width: 100%; }
@@ -43,7 +44,7 @@ internal static class ReportStyle
         svg.figure { display: block; max-width: 100%; height: auto; }
         svg.figure text { font-family: sans-serif; fill: #000; stroke: #fff; stroke-width: 0.3; paint-order: stroke; }
         svg.figure polygon, svg.figure polyline { fill: none; stroke: #000; stroke-width: 0.2; stroke-linejoin: round; }
-        svg.figure .face { fill: #fff; stroke-width: 0.3; }
+        svg.figure .face { fill: #fff; stroke-width: 0.22; }
         svg.figure .skirt { fill: #ddd; stroke-width: 0.3; }
         svg.figure .leader { stroke-width: 0.12; stroke: #555; }
         svg.figure .cut { stroke-width: 0.5; }

@@ -10,7 +10,8 @@ namespace CoverPattern.Files.Reports;
 /// <summary>A pattern made small enough for the page; all in millimetres on paper.</summary>
 internal sealed class SmallPattern(Pattern pattern, double ratio)
 {
-    // Cross bars of a notch and of an arrow; true ones would vanish on paper.
+    // Bars of notches reach out of the cloth and arrows are large; true ones would vanish on paper.
+    private const double NotchBeyond = 1;
     private const double ArrowLength = 2.2;
     private const double ArrowHalfWidth = 0.7;
 
@@ -21,22 +22,30 @@ internal sealed class SmallPattern(Pattern pattern, double ratio)
     public ImmutableArray<Point2> MainFace { get; } = Apply(pattern.Facets[0], ratio);
 
     /// <summary>Lines inside the piece that writing keeps off.</summary>
-    public IEnumerable<Point2[]> Inside =>
+    public IEnumerable<ImmutableArray<Point2>> Inside =>
     [
         [Apply(pattern.Grain.From), Apply(pattern.Grain.To)],
-        .. pattern.Folds.Select(fold => new[] { Apply(fold.From), Apply(fold.To) }),
-        .. pattern.Openings.SelectMany(ring => ring.Select((corner, i) => new[] { Apply(corner), Apply(ring[(i + 1) % ring.Length]) })),
+        .. pattern.Folds.Select(fold => ImmutableArray.Create(Apply(fold.From), Apply(fold.To))),
+        .. pattern.Openings.SelectMany(ring => ring.Select((corner, i) => ImmutableArray.Create(Apply(corner), Apply(ring[(i + 1) % ring.Length])))),
     ];
 
-    /// <summary>Everything that is drawn, in order of painting. Notches are drawn over the whole allowance.</summary>
+    /// <summary>Everything that is drawn, in order of painting. Notches cross the whole allowance.</summary>
     public IEnumerable<FigureLine> Lines =>
     [
         .. PatternBlock.Draw(pattern).Lines
             .Where(line => line.Layer != DrawingLayers.NotchSlit && line.Layer != DrawingLayers.NotchTick && line.Layer != DrawingLayers.Grain)
             .Select(line => new FigureLine(Style(line.Layer), Apply(line.Points, ratio), line.IsClosed)),
-        .. pattern.Notches.Select(notch => new FigureLine("notch", [Apply(notch.OnSewLine), Apply(NotchEnd(notch))], IsClosed: false)),
-        .. Arrow(),
+        .. Notches,
+        .. Arrow(Apply(pattern.Grain.From), Apply(pattern.Grain.To)),
     ];
+
+    /// <summary>Bars from the sew line to a little beyond the cut line.</summary>
+    public IEnumerable<FigureLine> Notches => pattern.Notches.Select(notch =>
+    {
+        var (_, _, outward, allowance) = Side(notch.Run);
+        var at = Apply(notch.OnSewLine);
+        return new FigureLine("notch", [at, at + ((allowance + NotchBeyond) * outward)], IsClosed: false);
+    });
 
     public Point2 Apply(Point2 point) => ratio * point;
 
@@ -51,12 +60,9 @@ internal sealed class SmallPattern(Pattern pattern, double ratio)
     /// <summary>Name of a layer as the style sheet spells it.</summary>
     internal static string Style(DrawingLayer layer) => layer.Name.ToLowerInvariant().Replace('_', '-');
 
-    // On an edge without allowance the stroke lies inside the piece.
-    private static Point2 NotchEnd(Notch notch) => notch.Outer == notch.OnSewLine ? notch.Inner : notch.Outer;
-
-    private IEnumerable<FigureLine> Arrow()
+    /// <summary>The grain line with its head.</summary>
+    internal static IEnumerable<FigureLine> Arrow(Point2 from, Point2 to)
     {
-        var (from, to) = (Apply(pattern.Grain.From), Apply(pattern.Grain.To));
         if (from == to)
         {
             yield break;

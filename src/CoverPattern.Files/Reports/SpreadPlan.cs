@@ -23,7 +23,7 @@ internal static class SpreadPlan
             .Select(face => (face.Label, Ring: ImmutableArray.CreateRange(face.Nodes, node => places[node])))
             .ToArray();
         var pieceOf = PieceOfFacet(result);
-        var texts = faces.Select(face => (face.Label, Text: TextRoom.Fit(face.Ring, DomeDrawing.Wish(pieceOf[face.Label]), DomeDrawing.LeastText))).ToArray();
+        var texts = faces.Select(face => (face.Label, Text: DomeDrawing.Name(face.Ring, pieceOf[face.Label]))).ToArray();
         var corner = new Point2(Radius + Margin, Radius + Margin);
         return new DomeView(
             new Figure(

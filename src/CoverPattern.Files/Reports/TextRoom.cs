@@ -23,21 +23,26 @@ internal static class TextRoom
     /// <param name="ring">Convex ring, counter-clockwise, first point not repeated; millimetres on paper.</param>
     /// <param name="text">What is written, with its style and its greatest height.</param>
     /// <param name="least">Height below which nothing is written, millimetres on paper.</param>
-    /// <param name="window">Upright rectangle in which it must stand, too; null for none.</param>
+    /// <param name="limits">Further straight lines left of which it must stand.</param>
     /// <returns>The text in its place; null when it does not fit.</returns>
-    public static FigureText? Fit(ImmutableArray<Point2> ring, FigureText text, double least, Box2? window = null)
+    public static FigureText? Fit(ImmutableArray<Point2> ring, FigureText text, double least, params ReadOnlySpan<TextLimit> limits)
     {
         var spots = Spots(ring).ToArray();
-        var edges = Edges(ring).Concat(window is null ? [] : Edges(Corners(window.Value))).ToArray();
-        var tries = Turns(ring).Select(turn => Largest(edges, spots, text.Text, turn)).ToArray();
-        var widest = tries.Max(entry => Math.Min(entry.Height, text.Height));
-        var best = tries.First(entry => Math.Min(entry.Height, text.Height) * (entry.Turn == 0 ? TurnGain : 1) >= widest);
-        return Math.Min(best.Height, text.Height) < least
-            ? null
-            : text with { At = best.At, Height = Math.Min(best.Height, text.Height), TurnDegrees = best.Turn, Anchor = TextAnchor.Middle };
+        TextLimit[] edges = [.. TextLimit.Round(ring), .. limits];
+        var tries = Turns(ring).Select(turn => Largest(edges, spots, text.Text, turn))
+            .Select(entry => entry with { Height = Math.Min(entry.Height, text.Height) })
+            .Where(entry => entry.Height >= least).ToArray();
+        if (tries.Length == 0)
+        {
+            return null;
+        }
+
+        var largest = tries.Max(entry => entry.Height);
+        var (height, at, turn) = tries.First(entry => entry.Height * (entry.Turn == 0 ? TurnGain : 1) >= largest);
+        return text with { At = at, Height = height, TurnDegrees = turn, Anchor = TextAnchor.Middle };
     }
 
-    private static (double Height, Point2 At, double Turn) Largest((Point2 At, Point2 Inward)[] edges, Point2[] spots, string text, double turn)
+    private static (double Height, Point2 At, double Turn) Largest(TextLimit[] edges, Point2[] spots, string text, double turn)
     {
         var along = RigidMap.FromDegrees(turn, default, mirrored: false).Apply(new Point2(1, 0));
         var half = new Point2((LetterWidth.Estimate(text, 1) / 2) + Padding, 0.5 + Padding);
@@ -45,7 +50,7 @@ internal static class TextRoom
     }
 
     /// <summary>Height of the capitals for which the text's box just touches one of the edges; not positive outside them.</summary>
-    private static double HeightAt((Point2 At, Point2 Inward)[] edges, Point2 at, Point2 along, Point2 half)
+    private static double HeightAt(TextLimit[] edges, Point2 at, Point2 along, Point2 half)
     {
         var height = double.PositiveInfinity;
         foreach (var (start, inward) in edges)
@@ -56,12 +61,6 @@ internal static class TextRoom
 
         return height;
     }
-
-    private static IEnumerable<(Point2 At, Point2 Inward)> Edges(ImmutableArray<Point2> ring) =>
-        ring.Select((corner, i) => (corner, (ring[(i + 1) % ring.Length] - corner).Unit().QuarterTurned()));
-
-    private static ImmutableArray<Point2> Corners(Box2 box) =>
-        [box.Low, new Point2(box.High.X, box.Low.Y), box.High, new Point2(box.Low.X, box.High.Y)];
 
     /// <summary>Upright first, then along each edge, so that it reads from below or from the right.</summary>
     private static IEnumerable<double> Turns(ImmutableArray<Point2> ring) =>

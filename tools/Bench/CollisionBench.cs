@@ -30,7 +30,7 @@ internal static class CollisionBench
         var items = Enumerable.Range(0, Kinds).Select(_ => RandomItem(chance)).ToImmutableArray();
         var task = new NestingTask(1500, 0, items, 40, 1);
         var layout = StripSearch.Find(task, SearchOptions.None, CancellationToken.None);
-        var scene = new SearchScene(task, SearchSettings.Default, layout);
+        var scene = new SearchScene(task, SearchSettings.Default, SearchOptions.None with { Start = layout });
         var strip = LaidOut(scene, layout);
         var poses = HalfHits(scene, strip, chance);
         var rates = Enumerable.Range(0, 5).Select(_ => Rate(scene, strip, poses)).Order().ToArray();

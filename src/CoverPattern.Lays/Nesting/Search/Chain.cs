@@ -89,7 +89,7 @@ internal sealed class Chain
             return;
         }
 
-        Shaking.Shorten(_strip, Best.Length, target, _chance);
+        Shaking.Shorten(_strip, _scene, (Best.Length, target), _chance);
         Begin();
     }
 

@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Immutable;
 
 namespace CoverPattern.Lays.Nesting.Search;
 
@@ -9,6 +10,9 @@ public sealed record SearchOptions
 
     /// <summary>A lay to start from: an earlier or hand-moved one, or one made by a simpler method. It must be free of overlaps.</summary>
     public NestingLayout? Start { get; init; }
+
+    /// <summary>Indexes into the start lay's placements that stay where they lie.</summary>
+    public ImmutableArray<int> Locked { get; init; } = [];
 
     /// <summary>Stops the search after this time, between work units; the result then depends on the machine's speed. None: effort alone decides.</summary>
     public TimeSpan? TimeLimit { get; init; }

@@ -11,12 +11,12 @@ internal sealed class SearchScene
 {
     private readonly Dictionary<NestingPlacement, PreparedShape> _startShapes;
 
-    public SearchScene(NestingTask task, SearchSettings settings, NestingLayout? start)
+    public SearchScene(NestingTask task, SearchSettings settings, SearchOptions options)
     {
         Settings = settings;
         Width = checked((int)Math.Floor(task.Width * Grid.StepsPerMillimetre));
         Shapes = [.. ShapePreparer.Prepare(task).Select((turns, item) => Fitting(task, item, turns))];
-        _startShapes = StartShapes(task, start);
+        _startShapes = StartShapes(task, options.Start);
         var highest = Shapes.SelectMany(turns => turns).Concat(_startShapes.Values).Max(shape => shape.Index);
         Tables = new PairTables(highest + 1, settings.Tables);
         var copies = ImmutableArray.CreateBuilder<int>();
@@ -29,6 +29,8 @@ internal sealed class SearchScene
         }
 
         Copies = copies.ToImmutable();
+        Start = options.Start is { } start ? StartLayReader.Read(this, start, options.Locked) : null;
+        Locked = Start?.Locked ?? [.. Copies.Select(_ => false)];
         ShortestLength = ShortestPossible();
         Bulky = MoreBulkyHalf();
     }
@@ -46,7 +48,13 @@ internal sealed class SearchScene
     /// <summary>The item of every copy, in order of item and copy.</summary>
     public ImmutableArray<int> Copies { get; }
 
-    /// <summary>No lay can be shorter, steps: the areas fill the width, and the longest copy fits.</summary>
+    /// <summary>The lay to start from, if any was given.</summary>
+    public StartLayReader.Given? Start { get; }
+
+    /// <summary>For each copy whether it must stay where the start lay has it.</summary>
+    public ImmutableArray<bool> Locked { get; }
+
+    /// <summary>No lay can be shorter, steps: the areas fill the width, the longest copy fits, and locked copies stay.</summary>
     public int ShortestLength { get; }
 
     /// <summary>The copies of the bulkier items: those that make up three quarters of the area.</summary>
@@ -87,14 +95,15 @@ internal sealed class SearchScene
     {
         var area = Copies.Sum(item => Shapes[item][0].Area);
         var longest = Shapes.Max(turns => turns.Min(shape => shape.TrueBox.Width));
-        return (int)Math.Max(Math.Ceiling(area / Width), longest);
+        var locked = Start?.Spots.Where((_, copy) => Locked[copy]).Select(spot => spot.X + spot.Shape.TrueBox.Right).DefaultIfEmpty(0).Max() ?? 0;
+        return (int)Math.Max(Math.Ceiling(area / Width), Math.Max(longest, locked));
     }
 
     private ImmutableArray<int> MoreBulkyHalf()
     {
         var (sum, all) = (0.0, Copies.Sum(item => Shapes[item][0].Area));
         var bulky = ImmutableArray.CreateBuilder<int>();
-        foreach (var copy in Enumerable.Range(0, Copies.Length).OrderByDescending(i => Shapes[Copies[i]][0].Bulk).ThenBy(i => i))
+        foreach (var copy in Enumerable.Range(0, Copies.Length).Where(i => !Locked[i]).OrderByDescending(i => Shapes[Copies[i]][0].Bulk).ThenBy(i => i))
         {
             bulky.Add(copy);
             sum += Shapes[Copies[copy]][0].Area;

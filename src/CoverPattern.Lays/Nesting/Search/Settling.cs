@@ -20,7 +20,7 @@ internal static class Settling
         for (var round = 0; round < MostRounds && moved; round++)
         {
             moved = false;
-            foreach (var copy in Enumerable.Range(0, strip.Count).OrderBy(i => strip.X[i] + strip.Shapes[i].Box.Left).ThenBy(i => i).ToArray())
+            foreach (var copy in Enumerable.Range(0, strip.Count).Where(i => !scene.Locked[i]).OrderBy(i => strip.X[i] + strip.Shapes[i].Box.Left).ThenBy(i => i).ToArray())
             {
                 cost.Open(copy, weights);
                 var (from, to) = (strip.At(copy), Slid(cost, strip.At(copy)));

@@ -8,15 +8,21 @@ internal static class Shaking
 {
     /// <summary>Makes the strip shorter: what lies right of a cut moves left by the lost length, so that overlaps are many and small.</summary>
     /// <param name="strip">Holds a lay of the given length.</param>
-    /// <param name="from">Length now, steps.</param>
-    /// <param name="to">Length to come, steps.</param>
+    /// <param name="scene">Tells which copies stay where they lie.</param>
+    /// <param name="lengths">Length now and length to come, steps.</param>
     /// <param name="chance">Draws the cut.</param>
-    public static void Shorten(Strip strip, int from, int to, Chance chance)
+    public static void Shorten(Strip strip, SearchScene scene, (int From, int To) lengths, Chance chance)
     {
+        var (from, to) = lengths;
         var cut = chance.Below(to);
         strip.Length = to;
         for (var i = 0; i < strip.Count; i++)
         {
+            if (scene.Locked[i])
+            {
+                continue;
+            }
+
             var spot = strip.At(i);
             var box = spot.Shape.TrueBox;
             if (spot.X + ((box.Left + (long)box.Right) / 2) >= cut)
@@ -34,6 +40,11 @@ internal static class Shaking
     public static void SwapTwo(Strip strip, SearchScene scene, Chance chance)
     {
         var bulky = scene.Bulky;
+        if (bulky.IsEmpty)
+        {
+            return;
+        }
+
         var first = bulky[chance.Below(bulky.Length)];
         var others = bulky.Where(copy => scene.Copies[copy] != scene.Copies[first]).ToArray();
         if (others.Length == 0)

@@ -1,5 +1,4 @@
 using System;
-using System.Collections.Immutable;
 using System.Linq;
 using System.Threading;
 using System.Threading.Tasks;
@@ -35,9 +34,9 @@ public static class StripSearch
             return new NestingLayout(0, [], Method);
         }
 
-        var scene = new SearchScene(task, settings, options.Start);
+        var scene = new SearchScene(task, settings, options);
 
-        var best = FirstLay(scene, task.Seed, options.Start);
+        var best = FirstLay(scene, task.Seed);
         var chains = Enumerable.Range(1, Workers).Select(k => new Chain(scene, best, new Chance(task.Seed, k))).ToArray();
         for (var share = budget.Share(0); share < 1 && !cancel.IsCancellationRequested && !Array.Exists(chains, chain => chain.IsDone);)
         {
@@ -51,11 +50,19 @@ public static class StripSearch
         return options.Start is { } given && given.Length <= found.Length ? given : found;
     }
 
-    /// <summary>The shorter one of a quick fill and the given start.</summary>
-    private static FoundLay FirstLay(SearchScene scene, int seed, NestingLayout? start)
+    /// <summary>The shorter one of a quick fill and the given start; always the start when copies are locked.</summary>
+    private static FoundLay FirstLay(SearchScene scene, int seed)
     {
+        var given = scene.Start is { } start
+            ? new FoundLay(start.Spots.Max(spot => spot.X + spot.Shape.TrueBox.Right), start.Spots)
+            : null;
+        if (given is not null && scene.Locked.Contains(true))
+        {
+            return given;
+        }
+
         var filled = StartLay.Make(scene, new Chance(seed, 0));
-        return start is not null && ToLay(scene, start) is var given && given.Length <= filled.Length ? given : filled;
+        return given is not null && given.Length <= filled.Length ? given : filled;
     }
 
     /// <summary>Spreads news between the chains and sets the pressing rate.</summary>
@@ -92,24 +99,6 @@ public static class StripSearch
             chains.Sum(chain => chain.Evaluations)));
 
     private static FoundLay Shortest(Chain[] chains) => chains.Select(chain => chain.Best).MinBy(lay => lay.Length)!;
-
-    private static FoundLay ToLay(SearchScene scene, NestingLayout layout)
-    {
-        if (!layout.Placements.Select(placement => placement.Item).Order().SequenceEqual(scene.Copies))
-        {
-            throw new ArgumentException("The start lay must hold every copy of every item, and no other.", nameof(layout));
-        }
-
-        var spots = ImmutableArray.CreateBuilder<Spot>(scene.Copies.Length);
-        foreach (var placement in layout.Placements.OrderBy(placement => placement.Item))
-        {
-            var shift = Grid.ToSteps(placement.Shift);
-            spots.Add(new Spot(scene.ShapeOf(placement), (int)shift.X, (int)shift.Y));
-        }
-
-        var used = spots.Max(spot => spot.X + spot.Shape.TrueBox.Right);
-        return new FoundLay(used, spots.MoveToImmutable());
-    }
 
     private static NestingLayout ToLayout(FoundLay lay) => new(
         lay.Length / (double)Grid.StepsPerMillimetre,

@@ -12,6 +12,7 @@ internal sealed class Untangler
     private readonly PlaceSearch _places;
     private readonly int[] _order;
     private readonly double _gainFactor;
+    private readonly ImmutableArray<bool> _locked;
     private ImmutableArray<Spot> _best = [];
     private int _patience;
     private int _strikesLeft;
@@ -21,7 +22,7 @@ internal sealed class Untangler
 
     public Untangler(SearchScene scene, Strip strip, Chance chance)
     {
-        (_strip, _chance, _gainFactor) = (strip, chance, 1 - scene.Settings.LeastGain);
+        (_strip, _chance, _gainFactor, _locked) = (strip, chance, 1 - scene.Settings.LeastGain, scene.Locked);
         Weights = new PairWeights(strip.Count);
         Tangle = new Tangle(strip, scene.Tables);
         _places = new PlaceSearch(scene, strip, Weights, chance);
@@ -73,7 +74,7 @@ internal sealed class Untangler
         var count = 0;
         for (var i = 0; i < _strip.Count; i++)
         {
-            if (Tangle.IsTangled(i))
+            if (Tangle.IsTangled(i) && !_locked[i])
             {
                 _order[count++] = i;
             }

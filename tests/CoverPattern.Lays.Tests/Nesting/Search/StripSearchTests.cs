@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Immutable;
 using System.Threading;
 using CoverPattern.Geometry;
@@ -118,6 +119,31 @@ public class StripSearchTests
         var task = new NestingTask(20, 0, [RandomOutlines.Item(plate, 1, AllowedTurns.HalfTurn)], 1, 1);
 
         Assert.Throws<ItemTooWideException>(() => Find(task, SearchOptions.None));
+    }
+
+    [Fact]
+    public void Find_LockedCopies_StayWhereTheyLie()
+    {
+        var task = RandomOutlines.Mixed(8, 1, effort: 10);
+        var first = Find(task with { Effort = 1 }, SearchOptions.None);
+
+        var second = Find(task, SearchOptions.None with { Start = first, Locked = [2, 5] });
+
+        NtsProof.AssertHolds(task, second);
+        Assert.Equal(first.Placements[2], second.Placements[2]);
+        Assert.Equal(first.Placements[5], second.Placements[5]);
+    }
+
+    [Fact]
+    public void Find_LockedCopiesOnEachOther_Throws()
+    {
+        ImmutableArray<Point2> brick = [new(0, 0), new(15, 0), new(15, 20), new(0, 20)];
+        var task = new NestingTask(40, 0, [RandomOutlines.Item(brick, 2, AllowedTurns.None)], 1, 1);
+        var start = new NestingLayout(25, [new(0, 0, new Point2(0, 0)), new(0, 0, new Point2(10, 0))], "by hand");
+
+        var error = Assert.Throws<ArgumentException>(() => Find(task, SearchOptions.None with { Start = start, Locked = [0, 1] }));
+
+        Assert.Contains("item 0", error.Message, StringComparison.Ordinal);
     }
 
     private static NestingLayout Find(NestingTask task, SearchOptions options) =>

@@ -21,13 +21,13 @@ internal static class LayFigure
     private const double Dot = 0.6;
 
     // Names smaller than this ask for a larger scale; names smaller than the second are not written.
-    private const double ReadableText = 1.7;
+    private const double ReadableText = 1.5;
     private const double LeastText = 1.2;
 
     private const double RoundStrip = 100;
     private const double MarkEvery = 500;
 
-    private static readonly double[] Scales = [25, 20, 15, 12, 10, 8, 6, 5];
+    private static readonly double[] Scales = [25, 20, 18, 15, 12, 10, 8, 6, 5];
 
     private static readonly ImmutableArray<DrawingLayer> Shown =
         [DrawingLayers.Roll, DrawingLayers.Usable, DrawingLayers.Scale, DrawingLayers.Fold, DrawingLayers.InnerCut, DrawingLayers.Cut];

@@ -30,8 +30,7 @@ internal sealed class PageWriter : IDisposable
     /// <param name="style">Style sheet without the signs that XML escapes.</param>
     public void Begin(string title, string style)
     {
-        xml.WriteDocType("html", null, null, null);
-        xml.WriteRaw("\n");
+        xml.WriteRaw("<!DOCTYPE html>\n");
         Open("html", ("lang", "en"));
         Open("head");
         Empty("meta", ("charset", "utf-8"));

@@ -9,6 +9,9 @@ namespace CoverPattern.Files.Reports;
 /// <param name="Inward">Direction in which writing is allowed, length 1.</param>
 internal readonly record struct TextLimit(Point2 At, Point2 Inward)
 {
+    // Millimetres on paper.
+    private const double Clearance = 0.8;
+
     /// <summary>The edges of a convex ring that runs counter-clockwise.</summary>
     public static IEnumerable<TextLimit> Round(IReadOnlyList<Point2> ring) =>
         ring.Select((corner, i) => Left(corner, ring[(i + 1) % ring.Count]));
@@ -27,9 +30,10 @@ internal readonly record struct TextLimit(Point2 At, Point2 Inward)
     /// <param name="limits">As <see cref="TextRoom"/> takes it, the line to be kept off first.</param>
     public static FigureText? Beside(IReadOnlyList<Point2> ring, FigureText text, double least, TextLimit[] limits)
     {
-        var other = limits.ToArray();
-        other[0] = limits[0] with { Inward = -1 * limits[0].Inward };
-        return new[] { limits, other }.Select(side => TextRoom.Fit([.. ring], text, least, side))
+        return new[] { 1, -1 }.Select(side => TextRoom.Fit([.. ring], text, least, [limits[0].Side(side), .. limits[1..]]))
             .OfType<FigureText>().OrderByDescending(fitted => fitted.Height).FirstOrDefault();
     }
+
+    // Free of the line by the half width of an arrow's head and a little more.
+    private TextLimit Side(int side) => new(At + (Clearance * side * Inward), side * Inward);
 }

@@ -1,9 +1,9 @@
 using System;
 using System.Globalization;
 using System.Linq;
+using System.Xml.Linq;
 using CoverPattern.Files.Results;
 using CoverPattern.Geometry;
-using CoverPattern.Patterns.Jobs;
 
 namespace CoverPattern.Files.Tests.Reports;
 
@@ -120,13 +120,13 @@ public sealed class ReportPatternTests
     [Fact]
     public void Write_SeveralAlikeCovers_ListsPiecesOnce()
     {
-        var one = ReportResults.Dome(1, 3);
+        var one = ReportResults.Dome(1, 2, 900);
         var page = new ReportPage(ReportResults.WithLays(one with { Covers = 12 }));
 
         var pieces = page.Section("Pieces and their seams").Descendants("tbody").Single().Elements("tr").Count();
         var places = page.OfClass("places").Single().Descendants("tbody").Single().Elements("tr").Select(row => row.Elements("td").First().Value).ToArray();
 
-        // 1V of three rows: fifteen facets.
+        // 1V of two rows: five facets and ten.
         Assert.Equal(15, pieces);
         Assert.Equal(12 * 15, places.Length);
         Assert.Equal(places.Length, places.Distinct().Count());

@@ -1,5 +1,4 @@
 using System;
-using System.Collections.Immutable;
 using CoverPattern.Files.Results;
 using CoverPattern.Lays;
 using CoverPattern.Lays.Estimates;

@@ -1,6 +1,5 @@
 using System;
 using System.Linq;
-using System.Xml.Linq;
 using CoverPattern.Geometry;
 
 namespace CoverPattern.Files.Tests.Reports;

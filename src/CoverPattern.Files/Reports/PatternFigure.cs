@@ -16,6 +16,7 @@ internal static class PatternFigure
     private const double SideText = 2.1;
     private const double CornerText = 2;
     private const double NameText = 4;
+    private const double SideGap = 0.3;
     private const double Margin = 2;
 
     // How far a text may be moved off its side in search of a free place, and in what steps, millimetres on paper.
@@ -86,7 +87,7 @@ internal static class PatternFigure
     private static (FigureText Text, ImmutableArray<FigureLine> Leader) Side(SmallPattern small, int run, string text, TakenPlaces taken)
     {
         var (from, to, outward, allowance) = small.Side(run);
-        var near = allowance + 1 + (SideText / 2);
+        var near = allowance + SmallPattern.NotchBeyond + SideGap + (SideText / 2);
         var first = new FigureText("side", text, Point2.Between(from, to, 0.5) + (near * outward), SideText, TextRoom.Readable(to - from), TextAnchor.Middle);
         foreach (var (at, place) in Tries(small, run, first, near))
         {

@@ -8,7 +8,7 @@ internal static class ReportStyle
 
         @page { size: A4; margin: 12mm; }
         * { box-sizing: border-box; }
-        body { max-width: 186mm; margin: 6mm auto; padding: 0; font: 10pt/1.35 sans-serif; color: #000; background: #fff; overflow-wrap: anywhere; }
+        body { max-width: 186mm; margin: 6mm auto; padding: 0; font: 10pt/1.35 sans-serif; color: #000; background: #fff; overflow-wrap: break-word; }
         h1 { font-size: 20pt; margin: 0 0 1mm; line-height: 1.15; }
         h2 { font-size: 14pt; margin: 8mm 0 2mm; border-bottom: 0.5mm solid #000; break-after: avoid; }
         h2.page { break-before: page; }
@@ -34,7 +34,8 @@ internal static class ReportStyle
         .columns { columns: 3; column-gap: 5mm; }
         .view, .strip { break-inside: avoid; margin: 2mm 0 4mm; }
         .pattern { break-inside: avoid; display: flex; gap: 3mm; border-top: 0.3mm solid #777; padding: 2mm 0; align-items: flex-start; }
-        .pattern .drawing { flex: none; width: 100mm; }
+        .pattern .drawing { flex: none; min-width: 88mm; }
+        .pattern .facts p, .wide td:first-child { overflow-wrap: anywhere; }
         .pattern .facts { flex: 1; min-width: 0; font-size: 8.5pt; }
         .pattern h3 { margin: 0 0 1mm; }
         .pattern table { font-size: 8pt; width: 100%; }

@@ -11,7 +11,7 @@ namespace CoverPattern.Files.Reports;
 internal sealed class SmallPattern(Pattern pattern, double ratio)
 {
     // Bars of notches reach out of the cloth and arrows are large; true ones would vanish on paper.
-    private const double NotchBeyond = 1;
+    internal const double NotchBeyond = 1;
     private const double ArrowLength = 2.2;
     private const double ArrowHalfWidth = 0.7;
 

@@ -12,9 +12,14 @@ public static class ConvexParts
     /// <summary>Convex rings, counter-clockwise, that together cover a ring.</summary>
     /// <param name="ring">Counter-clockwise, first point not repeated.</param>
     /// <param name="mostHollows">Inside corners that are kept; the shallowest beyond are filled up, so that the parts cover a little more.</param>
-    /// <returns>The parts; the convex ring round all corners when the ring crosses itself.</returns>
+    /// <returns>The parts; the convex ring round all corners when the ring crosses or touches itself.</returns>
     public static ImmutableArray<ImmutableArray<GridPoint>> Cover(ImmutableArray<GridPoint> ring, int mostHollows)
     {
+        if (!ExactPredicates.IsSimple(ring))
+        {
+            return [ConvexRings.Hull(ring)];
+        }
+
         var corners = WithoutStraightCorners(ring);
         FillHollows(corners, mostHollows);
         var triangles = CutEars([.. corners]);

@@ -47,8 +47,8 @@ public static class ConvexRings
     /// <param name="ring">Convex ring.</param>
     /// <param name="by">Distance in steps of the grid, positive.</param>
     /// <remarks>
-    /// Edges move outward and corners are cut by tangents to the circle round the corner, so parallel edges keep the
-    /// exact distance; each edge lies one step further out to make good the rounding of corners to the grid.
+    /// Edges move outward and corners are cut by tangents to the circle round the corner, so parallel edges and
+    /// corners level with each other keep the exact distance; each edge lies one step further out to make good the rounding of corners to the grid.
     /// </remarks>
     public static ImmutableArray<GridPoint> Grow(ImmutableArray<GridPoint> ring, double by)
     {
@@ -66,18 +66,32 @@ public static class ConvexRings
 
     private static void AddTangents(ImmutableArray<GridPoint>.Builder grown, GridPoint corner, (Point2 From, double Bend) turn, double by)
     {
-        var parts = Math.Max(1, (int)Math.Ceiling(turn.Bend / WidestCorner));
-        var half = turn.Bend / parts / 2;
-        var reach = by / Math.Cos(half);
         var outward = Math.Atan2(-turn.From.X, turn.From.Y);
-        for (var part = 0; part < parts; part++)
+        var end = outward + turn.Bend;
+        for (var from = outward; from < end || from == outward; )
         {
-            var angle = outward + (((2 * part) + 1) * half);
-            grown.Add(new GridPoint(
-                corner.X + (long)Math.Round(reach * Math.Cos(angle)),
-                corner.Y + (long)Math.Round(reach * Math.Sin(angle))));
+            var to = Math.Min(end, NextQuarter(from));
+            var parts = Math.Max(1, (int)Math.Ceiling((to - from) / WidestCorner));
+            var half = (to - from) / parts / 2;
+            for (var part = 0; part < parts; part++)
+            {
+                var angle = from + (((2 * part) + 1) * half);
+                var reach = by / Math.Cos(half);
+                grown.Add(new GridPoint(
+                    corner.X + (long)Math.Round(reach * Math.Cos(angle)),
+                    corner.Y + (long)Math.Round(reach * Math.Sin(angle))));
+            }
+
+            from = to;
+            if (to <= outward)
+            {
+                return;
+            }
         }
     }
+
+    /// <summary>The next direction along an axis, so that corners level with each other keep the exact distance.</summary>
+    private static double NextQuarter(double angle) => (Math.Floor((angle / (Math.PI / 2)) + 1e-9) + 1) * (Math.PI / 2);
 
     private static Point2 Direction(GridPoint from, GridPoint to) => new Point2(to.X - from.X, to.Y - from.Y).Unit();
 

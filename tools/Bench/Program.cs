@@ -2,6 +2,7 @@ using System;
 
 return args switch
 {
+    ["corridor", .. var rest] => Bench.CorridorBench.Run(rest),
     ["nesting", .. var rest] => Bench.NestingBench.Run(rest),
     ["dome", .. var rest] => Bench.DomeBench.Run(rest),
     ["collisions", .. var rest] => Bench.CollisionBench.Run(rest),
@@ -10,6 +11,6 @@ return args switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: bench nesting|dome|collisions [options]");
+    Console.Error.WriteLine("usage: bench corridor|nesting|collisions|dome [options]");
     return 1;
 }

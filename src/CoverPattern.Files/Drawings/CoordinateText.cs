@@ -4,7 +4,7 @@ using System.Globalization;
 namespace CoverPattern.Files.Drawings;
 
 /// <summary>Numbers as drawn files want them: a decimal point, no exponent, no needless digits.</summary>
-internal static class CoordinateText
+public static class CoordinateText
 {
     /// <summary>Decimals with which every number of the grid, a multiple of 2^-10, is exact.</summary>
     public const int GridDecimals = 10;

@@ -18,7 +18,7 @@ public static class DrawingExtent
     }
 
     /// <summary>The four corners of the box in which a text stands.</summary>
-    internal static IEnumerable<Point2> Corners(DrawnText text)
+    public static IEnumerable<Point2> Corners(DrawnText text)
     {
         var width = LetterWidth.Estimate(text.Text, text.Height);
         var start = text.Anchor switch

@@ -6,7 +6,7 @@ namespace CoverPattern.Files.Drawings;
 /// <summary>A circle of a piece in which a label may stand.</summary>
 /// <param name="Centre">Millimetres.</param>
 /// <param name="Radius">Millimetres.</param>
-internal readonly record struct FreeCircle(Point2 Centre, double Radius)
+public readonly record struct FreeCircle(Point2 Centre, double Radius)
 {
     /// <summary>The largest circle inside this one that a segment does not enter, on the roomier side of the segment's line.</summary>
     /// <param name="from">One end.</param>

@@ -8,7 +8,7 @@ namespace CoverPattern.Files.Drawings;
 /// Rather too wide than too narrow. Measured on a common screen font of wide run, in heights of its capitals:
 /// digits and most letters at most 0.9, M and W 1.4, letters of East Asian scripts 1.4.
 /// </remarks>
-internal static class LetterWidth
+public static class LetterWidth
 {
     /// <summary>Width of the text, millimetres.</summary>
     /// <param name="text">Any letters.</param>

@@ -5,7 +5,7 @@ using CoverPattern.Geometry;
 namespace CoverPattern.Files.Drawings;
 
 /// <summary>Writes a name and a smaller line below it into a circle, upright and as large as fits.</summary>
-internal static class PieceLabel
+public static class PieceLabel
 {
     /// <summary>Largest capitals, millimetres. Own choice: read from the far side of a table.</summary>
     public const double LargestHeight = 30;

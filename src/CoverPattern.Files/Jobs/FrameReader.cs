@@ -36,7 +36,7 @@ internal static class FrameReader
     private static (FrameMeasure Measure, Measure Size) ReadSize(JobSection section, JobNotes notes)
     {
         var stated = Measures.Where(pair => section.States(pair.Name)).ToArray();
-        if (stated.Length != 1 && notes.AreClean(section.Place))
+        if (stated.Length != 1 && !section.IsMissed && notes.AreClean(section.Place))
         {
             var said = stated.Length == 0 ? "none of the four" : string.Join(" and ", stated.Select(pair => pair.Name));
             notes.Refuse(section.Place, said, "exactly one of " + JobKeys.Listing(section.Place));

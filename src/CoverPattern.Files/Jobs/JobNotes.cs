@@ -12,6 +12,7 @@ namespace CoverPattern.Files.Jobs;
 internal sealed partial class JobNotes
 {
     private const int LongestSaid = 60;
+    private const int MostFaults = 1000;
     private readonly List<Assumption> assumed = [];
 
     internal List<Fault> Faults { get; } = [];
@@ -20,7 +21,21 @@ internal sealed partial class JobNotes
     internal ImmutableArray<Assumption> Assumed =>
         [.. assumed.OrderBy(assumption => JobKeys.All.IndexOf(JobKeys.Find(Pattern(assumption.Place))!))];
 
-    internal void Refuse(string place, string said, string allowed) => Faults.Add(new Fault(place, said, allowed));
+    /// <summary>Whether so much is wrong that nothing more is worth a look.</summary>
+    internal bool IsFull => Faults.Count > MostFaults;
+
+    /// <summary>Notes a fault; behind the thousandth comes one that says so, and no more: such a file is no job.</summary>
+    internal void Refuse(string place, string said, string allowed)
+    {
+        if (Faults.Count < MostFaults)
+        {
+            Faults.Add(new Fault(place, said, allowed));
+        }
+        else if (Faults.Count == MostFaults)
+        {
+            Faults.Add(new Fault("", FormattableString.Invariant($"more than {MostFaults} faults"), "a job file; the rest was not looked at"));
+        }
+    }
 
     internal void Assume(JobKey key, string place, string value)
     {

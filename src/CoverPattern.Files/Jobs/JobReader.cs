@@ -47,7 +47,9 @@ public static class JobReader
         var hem = ReadHem(top.Section("hem"), seam.MakeUp, notes);
         var cloths = ClothReader.Read(top.Sections("cloths"), notes);
         var lay = ReadLay(top.Section("lay"));
-        var confirmed = ConfirmedReader.Read(top.Items("confirmed"), cloths.Length, notes);
+        // Where the list of cloths is refused as a whole, nobody knows how many there are.
+        var countOfCloths = notes.AreClean("cloths") ? cloths.Length : (int)JobKeys.Find("cloths")!.Most;
+        var confirmed = ConfirmedReader.Read(top.Items("confirmed"), countOfCloths, notes);
         return new Job(version, title, date, covers, frame, standOff, ease, skirt, hem, seam, cloths, lay, notes.Assumed, confirmed);
     }
 

@@ -10,13 +10,13 @@ namespace CoverPattern.Files.Jobs;
 internal sealed class JobSection
 {
     private readonly JobNotes notes;
-    private readonly bool isTrulyThere;
     private readonly Dictionary<string, JsonElement> members = new(StringComparer.Ordinal);
 
     /// <param name="place">Dotted place; empty at the top.</param>
     /// <param name="element">What stands there; null when nothing does.</param>
     /// <param name="notes">Takes faults and assumptions.</param>
-    internal JobSection(string place, JsonElement? element, JobNotes notes)
+    /// <param name="isMissed">Whether a fault says already that the section, or one round it, is missing.</param>
+    internal JobSection(string place, JsonElement? element, JobNotes notes, bool isMissed = false)
     {
         (Place, this.notes) = (place, notes);
         if (element is { ValueKind: JsonValueKind.Object } section)
@@ -32,11 +32,13 @@ internal sealed class JobSection
             notes.Refuse(place, JobNotes.Said(other), "a section in braces with " + JobKeys.Listing(JobNotes.Pattern(place)));
         }
 
-        // One fault says that a section is missing; its keys are not missed one by one.
-        isTrulyThere = element is { ValueKind: JsonValueKind.Object } || notes.AreClean(place);
+        IsMissed = isMissed || (element is not { ValueKind: JsonValueKind.Object } && !notes.AreClean(place));
     }
 
     internal string Place { get; }
+
+    /// <summary>Whether a fault says that the section is missing; its keys are then not missed one by one.</summary>
+    internal bool IsMissed { get; }
 
     /// <summary>Whether the job states the key.</summary>
     internal bool States(string name) => members.ContainsKey(name);
@@ -65,7 +67,7 @@ internal sealed class JobSection
         return default;
     }
 
-    internal JobSection Section(string name) => new(PlaceOf(name), Stated(Key(name)), notes);
+    internal JobSection Section(string name) => new(PlaceOf(name), Stated(Key(name)), notes, IsMissed);
 
     /// <summary>The sections of a list; none after a fault.</summary>
     internal ImmutableArray<JobSection> Sections(string name) =>
@@ -100,7 +102,7 @@ internal sealed class JobSection
             return element;
         }
 
-        if (key.IsRequired && isTrulyThere)
+        if (key.IsRequired && !IsMissed)
         {
             notes.Refuse(PlaceOf(key.Name), "nothing", "required: " + key.Allowed);
         }

@@ -14,7 +14,7 @@ internal static class KeyCheck
         var pattern = JobNotes.Pattern(place);
         var known = JobKeys.In(pattern).Select(key => key.Name).ToArray();
         var seen = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var name in section.EnumerateObject().Select(member => member.Name))
+        foreach (var name in section.EnumerateObject().Select(member => member.Name).TakeWhile(_ => !notes.IsFull))
         {
             if (!seen.Add(name))
             {

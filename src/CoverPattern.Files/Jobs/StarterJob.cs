@@ -60,7 +60,7 @@ public static class StarterJob
 
     private static void WriteValue(StringBuilder text, string margin, JobKey key, StarterAnswers answers)
     {
-        var answer = Answer(key, answers) is { } words && words != Quoted(key.Default) ? words : null;
+        var answer = Answer(key, answers) is { } words && !(key.IsAssumable && words == Quoted(key.Default)) ? words : null;
         var value = answer ?? DefaultOf(key, answers);
         if (value is null)
         {

@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 using System.Linq;
 using System.Text;
 using System.Text.Encodings.Web;
@@ -31,10 +32,14 @@ public static class JsonLayout
 
     private static void Append(StringBuilder text, JsonNode? node, int depth)
     {
-        var line = OnOneLine(node);
-        if (node is null or JsonValue || line.Length + (2 * depth) <= LineWidth)
+        if (TryAppendLine(text, node, text.Length + LineWidth - (2 * depth)))
         {
-            text.Append(line);
+            return;
+        }
+
+        if (node is null or JsonValue)
+        {
+            text.Append(Scalar(node));
             return;
         }
 
@@ -66,13 +71,43 @@ public static class JsonLayout
         text.Append('\n').Append(' ', 2 * depth);
     }
 
-    private static string OnOneLine(JsonNode? node) => node switch
+    /// <summary>Adds the whole node without line ends, or nothing when the text would grow beyond a length.</summary>
+    /// <remarks>It stops at the limit, so that the work grows with the length of the file and not with its depth as well.</remarks>
+    private static bool TryAppendLine(StringBuilder text, JsonNode? node, int limit)
     {
-        null => "null",
-        JsonArray array => "[" + string.Join(", ", array.Select(OnOneLine)) + "]",
-        JsonObject fields => "{" + string.Join(", ", fields.Select(field => Quoted(field.Key) + ": " + OnOneLine(field.Value))) + "}",
-        _ => node.ToJsonString(Letters),
-    };
+        var start = text.Length;
+        var fits = node switch
+        {
+            JsonArray array => TryAppendAll(text, ('[', ']'), array, limit, item => TryAppendLine(text, item, limit)),
+            JsonObject fields => TryAppendAll(text, ('{', '}'), fields, limit, field =>
+            {
+                text.Append(Quoted(field.Key)).Append(": ");
+                return TryAppendLine(text, field.Value, limit);
+            }),
+            _ => text.Append(Scalar(node)).Length <= limit,
+        };
+        text.Length = fits ? text.Length : start;
+        return fits;
+    }
+
+    private static bool TryAppendAll<T>(StringBuilder text, (char Open, char Close) signs, IEnumerable<T> items, int limit, Func<T, bool> append)
+    {
+        text.Append(signs.Open);
+        var first = true;
+        foreach (var item in items)
+        {
+            text.Append(first ? "" : ", ");
+            first = false;
+            if (!append(item))
+            {
+                return false;
+            }
+        }
+
+        return text.Append(signs.Close).Length <= limit;
+    }
+
+    private static string Scalar(JsonNode? node) => node?.ToJsonString(Letters) ?? "null";
 
     private static string Quoted(string text) => JsonSerializer.Serialize(text, Letters);
 }

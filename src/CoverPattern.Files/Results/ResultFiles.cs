@@ -4,6 +4,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using CoverPattern.Files.Drawings;
 using CoverPattern.Files.Dxf;
+using CoverPattern.Files.Reports;
 using CoverPattern.Files.Svg;
 
 namespace CoverPattern.Files.Results;
@@ -26,6 +27,7 @@ public static class ResultFiles
             AddDrawing(files, name, LayDrawing.Draw(lay, result.Pieces));
         }
 
+        files.Add("report.html", ReportFile.Write(result));
         files.Add(SummaryFile.Name, SummaryFile.Write(result, [.. files.Keys, SummaryFile.Name]));
         return files.ToImmutable();
     }

@@ -3,13 +3,20 @@ using System.Collections.Generic;
 using System.Linq;
 using System.Threading;
 using CoverPattern.Geometry;
+using CoverPattern.Lays.Nesting.Search;
 
 namespace CoverPattern.Lays.Nesting;
 
 /// <summary>Places outlines on a strip of fixed width so that it is short.</summary>
 public static class Nester
 {
-    /// <summary>Runs the placing methods and keeps the shortest layout that is proved.</summary>
+    // Beyond this many copies the search would spend its effort before it has looked at each of them; the fills serve alone.
+    private const int MostSearched = 1500;
+
+    // The search's own limit for the reach of an item, millimetres.
+    private const double LargestSearched = 32_000;
+
+    /// <summary>Runs the placing methods, searches on from the best of them, and keeps the shortest layout that is proved.</summary>
     /// <param name="task">Outlines, strip, spacing, effort and seed.</param>
     /// <param name="progress">Told of every full layout; may be null.</param>
     /// <param name="cancel">Stops the search; the best layout so far is returned.</param>
@@ -24,7 +31,8 @@ public static class Nester
         var found = new List<NestingLayout> { Placed.ToLayout(ShelfFill.Fill(table, cancel), "shelves") };
         if (table.Copies > 0 && !cancel.IsCancellationRequested)
         {
-            AddSearched(table, found, progress, cancel);
+            AddFilled(table, found, progress, cancel);
+            AddSearched(task, table.Copies, found, progress, cancel);
         }
 
         found.RemoveAll(layout => layout.Length > Grid.LargestMillimetres);
@@ -37,7 +45,7 @@ public static class Nester
             ?? throw new InvalidOperationException("No placing method found a layout that its check accepts.");
     }
 
-    private static void AddSearched(OutlineTable table, List<NestingLayout> found, IProgress<NestingProgress>? progress, CancellationToken cancel)
+    private static void AddFilled(OutlineTable table, List<NestingLayout> found, IProgress<NestingProgress>? progress, CancellationToken cancel)
     {
         try
         {
@@ -58,5 +66,24 @@ public static class Nester
         {
             // Cancelled: what was found before is the answer.
         }
+    }
+
+    private static void AddSearched(
+        NestingTask task, int copies, List<NestingLayout> found, IProgress<NestingProgress>? progress, CancellationToken cancel)
+    {
+        var start = found.OrderBy(layout => layout.Length).First();
+        if (cancel.IsCancellationRequested || copies > MostSearched || start.Length > Grid.LargestMillimetres || task.Items.Any(IsTooLarge))
+        {
+            return;
+        }
+
+        void Relay(SearchProgress step) => progress?.Report(new NestingProgress((int)(step.Share * task.Effort), task.Effort, step.Length));
+        found.Add(StripSearch.Find(task, new SearchOptions { Start = start, Progress = Relay }, cancel));
+    }
+
+    private static bool IsTooLarge(NestingItem item)
+    {
+        var box = Rings.Bounds(item.Outline);
+        return Math.Max(box.Width, box.Height) > LargestSearched;
     }
 }

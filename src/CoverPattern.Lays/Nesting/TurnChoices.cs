@@ -8,8 +8,8 @@ namespace CoverPattern.Lays.Nesting;
 /// <summary>Which turns the placing methods try.</summary>
 internal static class TurnChoices
 {
-    // Half turns come in pairs: twelve edges at most are laid along the strip; own choice.
-    private const int MostEdges = 12;
+    // Each edge counts twice, with its half turn, and the tables grow with the square of the turns; own choice.
+    private const int MostEdges = 4;
 
     /// <summary>The item's own turns; for free turns each of the longest edges of its hull laid along the strip, either way round.</summary>
     /// <remarks>The least width of an outline is found with an edge of its hull along the strip, so an item that can fit does.</remarks>

@@ -8,7 +8,7 @@ namespace CoverPattern.Lays.Nesting;
 internal sealed class TurnedOutline
 {
     // More hollows than this make the tables of keep-outs large for little cloth; own choice.
-    private const int MostHollows = 12;
+    private const int MostHollows = 8;
 
     /// <param name="index">Place in the list of all turned outlines of the task.</param>
     /// <param name="item">Index into the task's items.</param>

@@ -4,7 +4,7 @@ import sys
 from collections import Counter
 
 import ezdxf
-from ezdxf.document import Drawing
+from ezdxf.lldxf.encoding import decode_dxf_unicode
 
 
 def count(entities):
@@ -14,8 +14,8 @@ def count(entities):
 def points(entity):
     if entity.dxftype() == "LINE":
         return [list(entity.dxf.start)[:2], list(entity.dxf.end)[:2]]
-    return [list(p) for p in entity.vertices_in_wcs()] if hasattr(entity, "vertices_in_wcs") else [
-        list(p)[:2] for p in entity.get_points("xy")]
+    # A mirrored polyline may be kept in a system of its own: world coordinates are what counts.
+    return [list(p)[:2] for p in entity.vertices_in_wcs()]
 
 
 def lines(space):
@@ -24,23 +24,23 @@ def lines(space):
         for part in parts:
             if part.dxftype() in ("LINE", "LWPOLYLINE"):
                 closed = part.dxftype() == "LWPOLYLINE" and bool(part.closed)
-                yield {"layer": part.dxf.layer, "closed": closed, "points": [p[:2] for p in points(part)]}
+                yield {"layer": part.dxf.layer, "closed": closed, "points": points(part)}
 
 
 def texts(space):
     for text in space.query("TEXT"):
+        # Whatever could turn letters over or round: an axis that points away, flags, a turn.
+        upright = tuple(text.dxf.extrusion) == (0, 0, 1) and text.dxf.text_generation_flag == 0 and text.dxf.rotation == 0
         yield {
             "layer": text.dxf.layer,
-            "text": text.plain_text(),
+            "text": decode_dxf_unicode(text.plain_text()),
             "at": list(text.dxf.align_point)[:2],
             "height": text.dxf.height,
-            "scale": text.dxf.width,
-            "extrusion": list(text.dxf.extrusion),
-            "mirror": text.dxf.text_generation_flag,
+            "upright": upright,
         }
 
 
-document: Drawing = ezdxf.readfile(sys.argv[1])
+document = ezdxf.readfile(sys.argv[1])
 audit = document.audit()
 space = document.modelspace()
 json.dump(

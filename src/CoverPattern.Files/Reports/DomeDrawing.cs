@@ -1,0 +1,71 @@
+using System;
+using System.Collections.Immutable;
+using System.Linq;
+using CoverPattern.Files.Drawings;
+using CoverPattern.Files.Results;
+using CoverPattern.Geometry;
+using CoverPattern.Patterns.Shells;
+
+namespace CoverPattern.Files.Reports;
+
+/// <summary>Draws the finished cover as somebody in front of it, or above, would see it.</summary>
+internal static class DomeDrawing
+{
+    // Own choices, millimetres on paper: a quarter hand's breadth is left for the names of hubs round the cover.
+    private const double Room = 146;
+    private const double Height = 130;
+    private const double Margin = 20;
+    private const double BarRoom = 9;
+
+    /// <summary>Largest and least height of capitals, millimetres on paper: 2.6 mm reads like print, 1.3 mm like a footnote.</summary>
+    internal const double LargestText = 2.6;
+    internal const double LeastText = 1.3;
+
+    // A face seen under less than this (sine of the angle between its plane and the view) is an edge.
+    private const double EdgeOn = 1e-3;
+
+    private static readonly double[] Scales = [5, 10, 15, 20, 25, 30, 35, 40, 45, 50, 60, 75, 100, 150, 200, 250, 300, 400, 500, 1000, 2000, 5000];
+
+    public static DomeView Draw(Result result, DomeDirection direction)
+    {
+        var all = DrawnFace.Of(result.Shell, result.Cut).ToArray();
+        var scale = Scale(all);
+        var faces = all.Where(face => Facing(face, direction) > EdgeOn)
+            .OrderBy(face => face.Corners.Average(corner => Point3.Dot(corner, direction.Toward)))
+            .ThenBy(face => face.Label, StringComparer.Ordinal)
+            .Select(face => (face.Label, face.Kind, Ring: ImmutableArray.CreateRange(face.Corners, corner => (1 / scale) * direction.Project(corner))))
+            .ToArray();
+        var outline = Rings.Bounds(faces.SelectMany(face => face.Ring));
+        var labels = faces.Where(face => face.Kind == FaceKind.Facet)
+            .Select(face => (face.Label, Text: Name(face.Ring, face.Label)))
+            .ToArray();
+        var hubs = BaseHubs.Draw(result.Frame, result.Shell, direction, 1 / scale, outline);
+        var bar = ScaleBar.Draw(scale, new Point2(outline.Low.X, hubs.Lowest - BarRoom));
+        return new DomeView(
+            new Figure(
+                direction.Name,
+                new Box2(new Point2(outline.Centre.X - (Room / 2) - Margin, hubs.Lowest - BarRoom - 4), new Point2(outline.Centre.X + (Room / 2) + Margin, hubs.Highest + 2)),
+                [.. faces.Select(face => new FigureLine(face.Kind == FaceKind.Facet ? "face" : "skirt", face.Ring, IsClosed: true)), .. hubs.Lines, .. bar.Lines],
+                [.. labels.Select(label => label.Text).OfType<FigureText>(), .. hubs.Texts, .. bar.Texts]),
+            [.. faces.Where(face => face.Kind == FaceKind.Facet).Select(face => face.Label).Order(StringComparer.Ordinal)],
+            [.. labels.Where(label => label.Text is null).Select(label => label.Label).Order(StringComparer.Ordinal)],
+            scale);
+    }
+
+    /// <summary>A label in its facet: whole, or only the position in its row, or none.</summary>
+    internal static FigureText? Name(ImmutableArray<Point2> ring, string label) =>
+        TextRoom.Fit(ring, Wish(label), LeastText) ?? TextRoom.Fit(ring, Wish(label[(label.LastIndexOf('.') + 1)..]), LeastText);
+
+    private static FigureText Wish(string text) => new("facet", text, default, LargestText, 0, TextAnchor.Middle);
+
+    private static double Facing(DrawnFace face, DomeDirection direction) => Point3.Dot(face.Outward.Unit(), direction.Toward);
+
+    /// <summary>The first round scale at which every view of the cover fits; all three have the same.</summary>
+    private static double Scale(DrawnFace[] faces)
+    {
+        var corners = faces.SelectMany(face => face.Corners).ToArray();
+        var width = Math.Max(corners.Max(p => p.X) - corners.Min(p => p.X), corners.Max(p => p.Y) - corners.Min(p => p.Y));
+        var height = corners.Max(p => p.Z) - corners.Min(p => p.Z);
+        return Scales.First(scale => (width <= Room * scale && height <= Height * scale) || scale == Scales[^1]);
+    }
+}

@@ -1,0 +1,48 @@
+using System;
+using System.Collections.Immutable;
+using System.Linq;
+using CoverPattern.Files.Results;
+
+namespace CoverPattern.Files.Reports;
+
+/// <summary>The cover in three views, and spread out.</summary>
+internal static class DomeSection
+{
+    public static void Write(PageWriter page, Result result)
+    {
+        page.Line("h2", "The cover", ("class", "page"));
+        page.Line("p", "Lines are the edges of the cloth over the struts; only what faces the onlooker is drawn; the skirt is grey. At each base hub stands its raise over the lowest base hub, hub centre to hub centre, in mm. A facet F1.07 is covered by the piece P1.07: row 1 from the deck up, seventh place counter-clockwise seen from above. A number alone is the place in its row, where there is no room for more.");
+        DomeView[] views = [.. Views(result)];
+        var spread = SpreadPlan.Draw(result);
+        foreach (var view in views)
+        {
+            Write(page, view);
+        }
+
+        var seen = views.SelectMany(view => view.Seen).ToHashSet(StringComparer.Ordinal);
+        var hidden = spread.Seen.Where(label => !seen.Contains(label)).ToArray();
+        if (hidden.Length > 0)
+        {
+            page.Line("p", $"Behind, and in none of the three views: {LabelRanges.List(hidden)}.", ("class", "small"));
+        }
+
+        Write(page, spread);
+    }
+
+    /// <summary>Plan, front, side.</summary>
+    public static ImmutableArray<DomeView> Views(Result result) =>
+        [.. new[] { DomeDirection.Plan, DomeDirection.Front, DomeDirection.Side }.Select(direction => DomeDrawing.Draw(result, direction))];
+
+    private static void Write(PageWriter page, DomeView view)
+    {
+        page.Open("div", ("class", "view"));
+        page.Line("h3", view.Figure.Name);
+        FigureSvg.Write(page, view.Figure);
+        if (!view.Unlabelled.IsEmpty)
+        {
+            page.Line("p", $"Too small here for their names: {LabelRanges.List(view.Unlabelled)}.", ("class", "small"));
+        }
+
+        page.Close();
+    }
+}

@@ -1,0 +1,30 @@
+using System.Collections.Generic;
+using System.Collections.Immutable;
+using System.Linq;
+using CoverPattern.Geometry;
+using CoverPattern.Patterns.Seams;
+using CoverPattern.Patterns.Shells;
+
+namespace CoverPattern.Files.Reports;
+
+/// <summary>A face of the finished cover as it stands in space.</summary>
+/// <param name="Label">Its label.</param>
+/// <param name="Kind">What it covers.</param>
+/// <param name="Corners">Counter-clockwise seen from outside, millimetres.</param>
+internal sealed record DrawnFace(string Label, FaceKind Kind, ImmutableArray<Point3> Corners)
+{
+    /// <summary>Direction that points outward, of any length.</summary>
+    public Point3 Outward => Corners.Skip(2).Select((_, i) => Point3.Cross(Corners[i + 1] - Corners[0], Corners[i + 2] - Corners[0]))
+        .Aggregate((left, right) => left + right);
+
+    /// <summary>All that is left of the shell above its hem.</summary>
+    public static IEnumerable<DrawnFace> Of(Shell shell, Subdivision cut) => cut.Patches.Select(patch =>
+    {
+        var face = shell.Faces[patch.Face];
+        var corners = face.Nodes.Select(node => shell.Nodes[node].Position).ToArray();
+        var along = (corners[1] - corners[0]).Unit();
+        var rise = corners[^1] - corners[0];
+        var across = (rise - (Point3.Dot(rise, along) * along)).Unit();
+        return new DrawnFace(face.Label, face.Kind, [.. patch.Corners.Select(p => corners[0] + (p.X * along) + (p.Y * across))]);
+    });
+}

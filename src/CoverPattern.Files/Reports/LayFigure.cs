@@ -1,0 +1,91 @@
+using System;
+using System.Collections.Generic;
+using System.Collections.Immutable;
+using System.Linq;
+using CoverPattern.Files.Drawings;
+using CoverPattern.Geometry;
+using CoverPattern.Lays;
+using CoverPattern.Patterns.Pieces;
+
+namespace CoverPattern.Files.Reports;
+
+/// <summary>Draws a lay in strips as wide as the page, each with its metres along the roll.</summary>
+internal static class LayFigure
+{
+    // Own choices, millimetres on paper.
+    private const double StripWidth = 178;
+    private const double HighestStrip = 160;
+    private const double Beside = 3;
+    private const double Below = 6;
+    private const double TextHeight = 1.9;
+    private const double Dot = 0.6;
+
+    // Names smaller than this ask for a larger scale; names smaller than the second are not written.
+    private const double ReadableText = 1.5;
+    private const double LeastText = 1.2;
+
+    private const double RoundStrip = 100;
+    private const double MarkEvery = 500;
+
+    private static readonly double[] Scales = [25, 20, 18, 15, 12, 10, 8, 6, 5];
+
+    private static readonly ImmutableArray<DrawingLayer> Shown =
+        [DrawingLayers.Roll, DrawingLayers.Usable, DrawingLayers.Scale, DrawingLayers.Fold, DrawingLayers.InnerCut, DrawingLayers.Cut];
+
+    /// <summary>One figure a strip.</summary>
+    /// <param name="lay">The lay.</param>
+    /// <param name="set">The pieces it places.</param>
+    public static (ImmutableArray<Figure> Strips, double Scale) Draw(Lay lay, PieceSet set)
+    {
+        var laid = LaidPiece.Of(lay, set);
+        var scale = Scale(lay, laid);
+        var strips = Math.Max(1, (int)Math.Ceiling(lay.LengthMm / (StripWidth * scale)));
+        var length = Math.Ceiling(lay.LengthMm / strips / RoundStrip) * RoundStrip;
+        var lines = LayDrawing.Draw(lay, set).LinesOnSheet().Where(line => Shown.Contains(line.Layer))
+            .Select(line => (line, Low: line.Points.Min(p => p.X), High: line.Points.Max(p => p.X))).ToArray();
+        return ([.. Enumerable.Range(0, strips).Select(i =>
+        {
+            var (low, high) = (i * length, Math.Min((i + 1) * length, lay.LengthMm));
+            var seen = lines.Where(entry => entry.High >= low - (Beside * scale) && entry.Low <= high + (Beside * scale)).Select(entry => entry.line);
+            var window = new Box2(new Point2(low / scale, 0), new Point2(high / scale, lay.RollWidthMm / scale));
+            return Strip(seen, laid, window, scale);
+        })], scale);
+    }
+
+    private static Figure Strip(IEnumerable<DrawnLine> lines, ImmutableArray<LaidPiece> laid, Box2 window, double scale)
+    {
+        var near = laid.Where(piece => piece.High / scale > window.Low.X && piece.Low / scale < window.High.X).ToArray();
+        var (from, to) = (Printed.Metres(window.Low.X * scale), Printed.Metres(window.High.X * scale));
+        return new Figure(
+            $"{from} m to {to} m from the cut end",
+            new Box2(window.Low - new Point2(Beside, Below), window.High + new Point2(Beside, 1)),
+            [
+                .. lines.Select(line => new FigureLine(SmallPattern.Style(line.Layer), ImmutableArray.CreateRange(line.Points, p => (1 / scale) * p), line.IsClosed)),
+                .. near.SelectMany(piece => piece.Grain(1 / scale)),
+                .. near.Select(piece => Diamond((1 / scale) * piece.FirstCorner)),
+                new FigureLine("break", [window.Low, new Point2(window.Low.X, window.High.Y)], IsClosed: false),
+                new FigureLine("break", [new Point2(window.High.X, window.Low.Y), window.High], IsClosed: false),
+            ],
+            [.. near.Select(piece => piece.Name(1 / scale, LeastText, TextLimit.Between(window.Low.X, window.High.X))).OfType<FigureText>(), .. Metres(window, scale)]);
+    }
+
+    private static FigureLine Diamond(Point2 at) => new(
+        "dot", [at + new Point2(Dot, 0), at + new Point2(0, Dot), at - new Point2(Dot, 0), at - new Point2(0, Dot)], IsClosed: true);
+
+    private static IEnumerable<FigureText> Metres(Box2 window, double scale)
+    {
+        for (var at = Math.Ceiling(window.Low.X * scale / MarkEvery) * MarkEvery; at <= window.High.X * scale; at += MarkEvery)
+        {
+            yield return new FigureText("note", Printed.Number(at / 1000, 1) + " m", new Point2(at / scale, -3.6), TextHeight, 0, TextAnchor.Middle);
+        }
+    }
+
+    /// <summary>The smallest drawing in which every name can be read; the largest when none is.</summary>
+    private static double Scale(Lay lay, ImmutableArray<LaidPiece> laid)
+    {
+        var shapes = laid.DistinctBy(piece => (piece.Pattern.Id, piece.Label.Length)).ToArray();
+        return Scales.FirstOrDefault(
+            scale => lay.RollWidthMm <= HighestStrip * scale && shapes.All(piece => piece.Name(1 / scale, ReadableText) is not null),
+            Scales[^1]);
+    }
+}

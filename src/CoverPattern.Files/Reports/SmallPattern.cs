@@ -1,0 +1,78 @@
+using System.Collections.Generic;
+using System.Collections.Immutable;
+using System.Linq;
+using CoverPattern.Files.Drawings;
+using CoverPattern.Geometry;
+using CoverPattern.Patterns.Pieces;
+
+namespace CoverPattern.Files.Reports;
+
+/// <summary>A pattern made small enough for the page; all in millimetres on paper.</summary>
+internal sealed class SmallPattern(Pattern pattern, double ratio)
+{
+    // Bars of notches reach out of the cloth and arrows are large; true ones would vanish on paper.
+    internal const double NotchBeyond = 1;
+    private const double ArrowLength = 2.2;
+    private const double ArrowHalfWidth = 0.7;
+
+    public ImmutableArray<Point2> CutLine { get; } = Apply(pattern.CutLine, ratio);
+
+    public ImmutableArray<Point2> SewLine { get; } = Apply(pattern.SewLine, ratio);
+
+    public ImmutableArray<Point2> MainFace { get; } = Apply(pattern.Facets[0], ratio);
+
+    /// <summary>Lines inside the piece that writing keeps off.</summary>
+    public IEnumerable<ImmutableArray<Point2>> Inside =>
+    [
+        [Apply(pattern.Grain.From), Apply(pattern.Grain.To)],
+        .. pattern.Folds.Select(fold => ImmutableArray.Create(Apply(fold.From), Apply(fold.To))),
+        .. pattern.Openings.SelectMany(ring => ring.Select((corner, i) => ImmutableArray.Create(Apply(corner), Apply(ring[(i + 1) % ring.Length])))),
+    ];
+
+    /// <summary>Everything that is drawn, in order of painting. Notches cross the whole allowance.</summary>
+    public IEnumerable<FigureLine> Lines =>
+    [
+        .. PatternBlock.Draw(pattern).Lines
+            .Where(line => line.Layer != DrawingLayers.NotchSlit && line.Layer != DrawingLayers.NotchTick && line.Layer != DrawingLayers.Grain)
+            .Select(line => new FigureLine(Style(line.Layer), Apply(line.Points, ratio), line.IsClosed)),
+        .. Notches,
+        .. Arrow(Apply(pattern.Grain.From), Apply(pattern.Grain.To)),
+    ];
+
+    /// <summary>Bars from the sew line to a little beyond the cut line.</summary>
+    public IEnumerable<FigureLine> Notches => pattern.Notches.Select(notch =>
+    {
+        var (_, _, outward, allowance) = Side(notch.Run);
+        var at = Apply(notch.OnSewLine);
+        return new FigureLine("notch", [at, at + ((allowance + NotchBeyond) * outward)], IsClosed: false);
+    });
+
+    public Point2 Apply(Point2 point) => ratio * point;
+
+    /// <summary>The sew line of a run, the direction out of the piece there, and its allowance.</summary>
+    public (Point2 From, Point2 To, Point2 Outward, double Allowance) Side(int run)
+    {
+        var edge = pattern.Runs[run];
+        var (from, to) = (SewLine[edge.From], SewLine[edge.To]);
+        return (from, to, -1 * (to - from).Unit().QuarterTurned(), ratio * edge.AllowanceMm);
+    }
+
+    /// <summary>Name of a layer as the style sheet spells it.</summary>
+    internal static string Style(DrawingLayer layer) => layer.Name.ToLowerInvariant().Replace('_', '-');
+
+    /// <summary>The grain line with its head.</summary>
+    internal static IEnumerable<FigureLine> Arrow(Point2 from, Point2 to)
+    {
+        if (from == to)
+        {
+            yield break;
+        }
+
+        var back = to - (ArrowLength * (to - from).Unit());
+        var aside = ArrowHalfWidth * (to - from).Unit().QuarterTurned();
+        yield return new FigureLine("grain", [from, to], IsClosed: false);
+        yield return new FigureLine("head", [back + aside, to, back - aside], IsClosed: true);
+    }
+
+    private static ImmutableArray<Point2> Apply(ImmutableArray<Point2> points, double ratio) => ImmutableArray.CreateRange(points, point => ratio * point);
+}

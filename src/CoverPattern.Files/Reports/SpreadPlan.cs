@@ -1,0 +1,86 @@
+using System;
+using System.Collections.Generic;
+using System.Collections.Immutable;
+using System.Linq;
+using CoverPattern.Files.Drawings;
+using CoverPattern.Files.Results;
+using CoverPattern.Geometry;
+using CoverPattern.Patterns.Frames;
+using CoverPattern.Patterns.Shells;
+
+namespace CoverPattern.Files.Reports;
+
+/// <summary>Draws all facets at once, spread out like a flower seen from above; the rings of hubs stand about equally far apart. Not to scale.</summary>
+/// <remarks>A cover that goes below the widest ring hides its lower rows from above; here none is hidden.</remarks>
+internal static class SpreadPlan
+{
+    private const double Radius = 82;
+    private const double Margin = 10;
+
+    // In steps between rings: what is left of a facet's height below a chord.
+    private const double ChordClearance = 0.6;
+
+    public static DomeView Draw(Result result)
+    {
+        var places = Places(result);
+        var faces = result.Shell.Faces.Where(face => face.Kind == FaceKind.Facet)
+            .Select(face => (face.Label, Ring: ImmutableArray.CreateRange(face.Nodes, node => places[node])))
+            .ToArray();
+        var pieceOf = PieceOfFacet(result);
+        var texts = faces.Select(face => (face.Label, Text: DomeDrawing.Name(face.Ring, pieceOf[face.Label]))).ToArray();
+        var corner = new Point2(Radius + Margin, Radius + Margin);
+        return new DomeView(
+            new Figure(
+                "All pieces at their places, spread out, seen from outside; the front (+x) is on the right; not to scale",
+                new Box2(-1 * corner, corner),
+                [.. faces.Select(face => new FigureLine("face", face.Ring, IsClosed: true))],
+                [.. texts.Select(text => text.Text).OfType<FigureText>(), new FigureText("note", "front", new Point2(Radius + 1, 0), 2, 0, TextAnchor.Start)]),
+            [.. faces.Select(face => face.Label).Order(StringComparer.Ordinal)],
+            [.. texts.Where(text => text.Text is null).Select(text => text.Label).Order(StringComparer.Ordinal)],
+            0);
+    }
+
+    /// <summary>Place of each hub of the frame: outward by its ring, round by its direction.</summary>
+    private static ImmutableArray<Point2> Places(Result result)
+    {
+        var radii = Radii(result.Frame.Hubs);
+        var widest = radii.Values.Max();
+        return [.. result.Frame.Hubs.Select(hub => radii[hub.Ring] == 0 ? default : (Radius * radii[hub.Ring] / widest) * hub.Position.Plan.Unit())];
+    }
+
+    /// <summary>Distance of each ring from the middle, in steps: one farther than the ring above, and where its hubs are few so far that its chords clear that ring.</summary>
+    private static Dictionary<int, double> Radii(ImmutableArray<Hub> hubs)
+    {
+        var radii = new Dictionary<int, double>();
+        var inner = 0.0;
+        foreach (var ring in hubs.GroupBy(hub => hub.Ring).OrderByDescending(ring => ring.Key))
+        {
+            var isTop = radii.Count == 0 && ring.Count() == 1;
+            inner = isTop ? 0 : Math.Max(inner + 1, (inner + ChordClearance) / Math.Cos(WidestGap(ring) / 2));
+            radii.Add(ring.Key, inner);
+        }
+
+        return radii;
+    }
+
+    /// <summary>Largest angle between neighbours of a ring, radians.</summary>
+    private static double WidestGap(IEnumerable<Hub> ring)
+    {
+        var directions = ring.Select(hub => Math.Atan2(hub.Position.Y, hub.Position.X)).Order().ToArray();
+        return directions.Select((direction, i) => (i + 1 < directions.Length ? directions[i + 1] : directions[0] + (2 * Math.PI)) - direction).Max();
+    }
+
+    private static Dictionary<string, string> PieceOfFacet(Result result)
+    {
+        var names = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (var piece in result.Pieces.Pieces)
+        {
+            foreach (var facet in piece.Facets)
+            {
+                names.TryAdd(facet, Covers.PlaceOf(piece.Label));
+            }
+        }
+
+        return names;
+    }
+}

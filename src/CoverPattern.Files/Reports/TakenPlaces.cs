@@ -1,0 +1,46 @@
+using System.Collections.Generic;
+using System.Linq;
+using CoverPattern.Geometry;
+
+namespace CoverPattern.Files.Reports;
+
+/// <summary>Places of a figure that writing must keep off: convex outlines and straight lines.</summary>
+internal sealed class TakenPlaces
+{
+    private readonly List<IReadOnlyList<Point2>> places = [];
+
+    /// <summary>Takes a place.</summary>
+    /// <param name="corners">Corners of a convex outline in order, or the two ends of a line.</param>
+    public void Take(IReadOnlyList<Point2> corners) => places.Add(corners);
+
+    /// <summary>Takes every edge of a ring, not what lies inside.</summary>
+    public void TakeEdges(IReadOnlyList<Point2> ring)
+    {
+        for (var i = 0; i < ring.Count; i++)
+        {
+            Take([ring[i], ring[(i + 1) % ring.Count]]);
+        }
+    }
+
+    /// <summary>Whether nothing taken reaches into a convex outline.</summary>
+    public bool IsFree(IReadOnlyList<Point2> corners) => places.TrueForAll(place => AreApart(place, corners));
+
+    /// <summary>Two convex outlines are apart when the normal of one of their edges, or of two points, sees a gap between them.</summary>
+    internal static bool AreApart(IReadOnlyList<Point2> left, IReadOnlyList<Point2> right) =>
+        Axes(left).Concat(Axes(right)).Any(axis =>
+            left.Max(p => Point2.Dot(p, axis)) <= right.Min(p => Point2.Dot(p, axis))
+            || right.Max(p => Point2.Dot(p, axis)) <= left.Min(p => Point2.Dot(p, axis)));
+
+    private static IEnumerable<Point2> Axes(IReadOnlyList<Point2> corners)
+    {
+        for (var i = 0; i < corners.Count; i++)
+        {
+            var step = corners[(i + 1) % corners.Count] - corners[i];
+            yield return step.QuarterTurned();
+            if (corners.Count == 2)
+            {
+                yield return step;
+            }
+        }
+    }
+}

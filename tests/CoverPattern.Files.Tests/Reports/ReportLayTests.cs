@@ -1,0 +1,70 @@
+using System;
+using System.Globalization;
+using System.Linq;
+using CoverPattern.Geometry;
+
+namespace CoverPattern.Files.Tests.Reports;
+
+public sealed class ReportLayTests
+{
+    [Fact]
+    public void Write_Lay_EveryPieceIsNamedInAStripAndHasItsPlace()
+    {
+        var result = ReportResults.WithLays(ReportResults.Dome(2, 3));
+        var page = new ReportPage(result);
+        var lay = result.Lays.Single();
+        var patterns = result.Pieces.Patterns.ToDictionary(pattern => pattern.Id);
+        var patternOf = result.Pieces.Pieces.ToDictionary(piece => piece.Label, piece => patterns[piece.Pattern]);
+
+        var named = page.OfClass("strip").SelectMany(strip => ReportPage.Texts(strip, "piece")).Distinct();
+        var rows = page.OfClass("places").Single().Descendants("tbody").Single().Elements("tr")
+            .Select(row => row.Elements("td").Select(cell => cell.Value).ToArray()).ToArray();
+
+        Assert.Equal(lay.Placements.Select(placement => placement.Piece).Order(), named.Order());
+        Assert.Equal(lay.Placements.Select(placement => placement.Piece), rows.Select(row => row[0]));
+        foreach (var (row, placement) in rows.Zip(lay.Placements))
+        {
+            var map = RigidMap.FromDegrees(placement.TurnDegrees, new Point2(placement.X, placement.Y), placement.Mirrored);
+            var box = Rings.Bounds(map.Apply(patternOf[placement.Piece].CutLine));
+            var corner = map.Apply(patternOf[placement.Piece].SewLine[int.Parse(row[5]["corner ".Length..], CultureInfo.InvariantCulture) - 1]);
+            Assert.Equal(FormattableString.Invariant($"{Math.Round(box.Low.X)} to {Math.Round(box.High.X)}"), row[3]);
+            Assert.Equal(FormattableString.Invariant($"{Math.Round(box.Low.Y)} to {Math.Round(box.High.Y)}"), row[4]);
+            Assert.Equal(corner.X, double.Parse(row[6], CultureInfo.InvariantCulture), 0.5);
+            Assert.Equal(corner.Y, double.Parse(row[7], CultureInfo.InvariantCulture), 0.5);
+        }
+    }
+
+    [Fact]
+    public void Write_Lay_NamesKeepOffGrainLinesAndEachOther()
+    {
+        var page = new ReportPage(ReportResults.WithLays(ReportResults.Dome(2, 3)));
+
+        foreach (var strip in page.OfClass("strip"))
+        {
+            var names = strip.Descendants("text").Where(text => (string?)text.Attribute("class") == "piece").Select(ReportPage.Box).ToArray();
+            var grains = strip.Descendants("polyline").Where(line => (string?)line.Attribute("class") == "grain").Select(ReportPage.Corners)
+                .Select(line => new[] { line[0], line[1], line[1] + new Point2(0, 0.01), line[0] + new Point2(0, 0.01) }).ToArray();
+            Assert.NotEmpty(grains);
+            foreach (var (name, i) in names.Select((name, i) => (name, i)))
+            {
+                Assert.All(grains, grain => Assert.False(ReportPage.Overlap(name, grain)));
+                Assert.All(names.Skip(i + 1), other => Assert.False(ReportPage.Overlap(name, other)));
+            }
+        }
+    }
+
+    [Fact]
+    public void Write_Strips_CoverTheWholeLay()
+    {
+        var result = ReportResults.WithLays(ReportResults.Dome(2, 3));
+        var page = new ReportPage(result);
+
+        // "0.00 m to 4.30 m from the cut end"
+        var ends = page.OfClass("strip").Select(strip => strip.Element("p")!.Value.Split(' '))
+            .Select(words => (From: double.Parse(words[0], CultureInfo.InvariantCulture), To: double.Parse(words[3], CultureInfo.InvariantCulture))).ToArray();
+
+        Assert.Equal(0, ends[0].From);
+        Assert.All(ends.Zip(ends.Skip(1)), pair => Assert.Equal(pair.First.To, pair.Second.From));
+        Assert.Equal(result.Lays.Single().LengthMm / 1000, ends[^1].To, 0.006);
+    }
+}

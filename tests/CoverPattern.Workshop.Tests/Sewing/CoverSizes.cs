@@ -1,0 +1,10 @@
+namespace CoverPattern.Workshop.Tests.Sewing;
+
+/// <summary>The numbers that fix a cover's surface.</summary>
+/// <param name="Frequency">Parts of an edge of the icosahedron.</param>
+/// <param name="Rows">Rows of facets from the top.</param>
+/// <param name="Radius">Sphere through the hub centres, millimetres.</param>
+/// <param name="StandOff">Between the facet planes of frame and cover, before ease, millimetres.</param>
+/// <param name="Drop">Of the finished edge below the deck, before ease, millimetres.</param>
+/// <param name="Ease">Ratio by which everything grows.</param>
+internal sealed record CoverSizes(int Frequency, int Rows, double Radius, double StandOff, double Drop, double Ease);

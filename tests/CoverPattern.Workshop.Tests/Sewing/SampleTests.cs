@@ -1,0 +1,64 @@
+using System;
+using System.Collections.Generic;
+using System.IO;
+using System.Text;
+using System.Threading;
+using CoverPattern.Files.Jobs;
+using CoverPattern.Files.Results;
+
+namespace CoverPattern.Workshop.Tests.Sewing;
+
+/// <summary>The samples, from their job files through the whole corridor; what was ordered is read off the file by eye.</summary>
+public class SampleTests
+{
+    // Height of a 4V 7/12 of radius 1: own calculation of the check tables, part 2.
+    private const double HeightOfFourV = 1.276393;
+
+    private static readonly Dictionary<string, SewingOrder> Ordered = new(StringComparer.Ordinal)
+    {
+        // 4 m across the lowest hubs, which lie on the equator; hub 22 + padding 3; default hem 38 + 12.
+        ["garden-2v"] = new(new CoverSizes(2, 3, 2000, 25, 80, 0.004), "felled", 12, 50, 2, HasFace: false, GrainRule.EitherWay),
+
+        // Welded defaults: seam 40, hem 60 without turn-under. The height is hub centre to hub centre.
+        ["market-4v"] = new(new CoverSizes(4, 7, 3200 / HeightOfFourV, 25, 60, 0.003), "welded", 40, 60, 1, HasFace: true, GrainRule.OneWay),
+
+        // 24 ft across the sphere; hub 1 in; drop 2 1/2 in; seam 5/8 in; hem 1 1/2 and 1/2 in.
+        ["meadow-24ft"] = new(new CoverSizes(3, 5, 3657.6, 25.4, 63.5, 0.003), "plain", 15.875, 50.8, 1, HasFace: true, GrainRule.EitherWay),
+
+        // 5 m across the sphere; hub 25; defaults: ease 0.3 %, drop 60, plain 15, hem 38 + 12.
+        ["orchard-5m"] = new(new CoverSizes(3, 5, 2500, 25, 60, 0.003), "plain", 15, 50, 1, HasFace: true, GrainRule.EitherWay),
+    };
+
+    public static IEnumerable<object[]> Names()
+    {
+        foreach (var sample in Directory.EnumerateFiles(Samples(), "*.json"))
+        {
+            yield return [Path.GetFileNameWithoutExtension(sample)];
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Faults_Sample_None(string name)
+    {
+        var text = File.ReadAllBytes(Path.Combine(Samples(), name + ".json"));
+        var job = JobReader.Read(text).Job!;
+
+        // Pieces do not depend on how long the lay was searched for.
+        var quick = job with { Lay = job.Lay with { Effort = 1 } };
+        var outcome = Corridor.Run(quick, text, progress: null, CancellationToken.None);
+
+        Assert.Empty(SewingUp.Faults(Encoding.UTF8.GetString(PiecesFile.Write(outcome.Result!.Pieces)), Ordered[name]));
+    }
+
+    private static string Samples()
+    {
+        var folder = new DirectoryInfo(AppContext.BaseDirectory);
+        while (!File.Exists(Path.Combine(folder.FullName, "CoverPattern.sln")))
+        {
+            folder = folder.Parent ?? throw new DirectoryNotFoundException("CoverPattern.sln is in no folder above the tests.");
+        }
+
+        return Path.Combine(folder.FullName, "samples");
+    }
+}

@@ -1,0 +1,71 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+
+namespace CoverPattern.Workshop.Tests.Sewing;
+
+/// <summary>What is wrong between two edges that are to be sewn together.</summary>
+internal static class SeamFaults
+{
+    // Centres nearer in height than this are level, millimetres.
+    private const double Level = 1e-6;
+
+    // Own rule of the patterns' page: a seam longer than this cannot be sewn without a mark on the way, millimetres.
+    private const double LongestUnmarked = 300;
+
+    internal static IEnumerable<string> Find(PlacedPiece here, int run, PlacedPiece there)
+    {
+        var other = here.Piece.Runs[run].PartnerRun;
+        var name = $"Seam {here.Piece.Runs[run].Arc}, {here.Piece.Label} run {run} to {there.Piece.Label} run {other}:";
+        var (back, arc) = (there.Piece.Runs[other], here.Piece.Runs[run].Arc);
+        return back.Partner != here.Piece.Label || back.PartnerRun != run || back.Arc != arc
+            ? [$"{name} the partner is joined to {back.Partner} run {back.PartnerRun} by {back.Arc}."]
+            : PlaceFaults((here, run), (there, other)).Concat(SideFaults((here, run), (there, other))).Select(fault => $"{name} {fault}");
+    }
+
+    private static IEnumerable<string> PlaceFaults((PlacedPiece Piece, int Run) here, (PlacedPiece Piece, int Run) there)
+    {
+        var (length, otherLength) = (here.Piece.Pattern.Runs[here.Run].LengthMm, there.Piece.Pattern.Runs[there.Run].LengthMm);
+        if (!(Math.Abs(length - otherLength) <= Tolerances.PartnerLength))
+        {
+            yield return FormattableString.Invariant($"{length} mm are to be sewn to {otherLength} mm.");
+        }
+
+        var (line, back) = (here.Piece.LineOf(here.Run), there.Piece.LineOf(there.Run));
+        var gap = Math.Max(line.From.DistanceTo(back.To), line.To.DistanceTo(back.From));
+        if (!(gap <= Tolerances.OnCover))
+        {
+            yield return FormattableString.Invariant($"the edges lie {gap:0.####} mm apart.");
+        }
+
+        var (notches, others) = (here.Piece.NotchesOf(here.Run), there.Piece.NotchesOf(there.Run).Reverse().ToArray());
+        if (notches.Count != others.Length || (notches.Count == 0 && length > LongestUnmarked))
+        {
+            yield return FormattableString.Invariant($"{notches.Count} notches meet {others.Length} on {length:0.#} mm.");
+        }
+
+        foreach (var (notch, other) in notches.Zip(others).Where(pair => !(pair.First.DistanceTo(pair.Second) <= Tolerances.Notch)))
+        {
+            yield return FormattableString.Invariant($"the notch {notch.DistanceTo(line.From):0.###} mm from its start misses its partner by {notch.DistanceTo(other):0.####} mm.");
+        }
+    }
+
+    private static IEnumerable<string> SideFaults((PlacedPiece Piece, int Run) here, (PlacedPiece Piece, int Run) there)
+    {
+        var (side, otherSide) = (here.Piece.Pattern.Runs[here.Run].Side, there.Piece.Pattern.Runs[there.Run].Side);
+        var isOver = LiesOver(here.Piece.FaceOf(here.Run), there.Piece.FaceOf(there.Run));
+        if (side != (isOver ? "over" : "under") || otherSide != (isOver ? "under" : "over"))
+        {
+            yield return $"{side} meets {otherSide}; the first should lie {(isOver ? "over" : "under")}.";
+        }
+    }
+
+    /// <summary>The higher face sheds water onto the lower; of level ones the counter-clockwise neighbour lies over.</summary>
+    private static bool LiesOver(TrueFace face, TrueFace other)
+    {
+        var (centre, otherCentre) = (face.Centre, other.Centre);
+        return Math.Abs(centre.Z - otherCentre.Z) > Level
+            ? centre.Z > otherCentre.Z
+            : (otherCentre.X * centre.Y) - (otherCentre.Y * centre.X) > 0;
+    }
+}

@@ -1,0 +1,96 @@
+using System.Collections.Generic;
+using System.Linq;
+using System.Text.Json;
+
+namespace CoverPattern.Workshop.Tests.Sewing;
+
+/// <summary>The text of pieces.json, as another program would read it.</summary>
+internal sealed record SewnFile(IReadOnlyList<SewnPattern> Patterns, IReadOnlyList<SewnPiece> Pieces)
+{
+    internal static SewnFile Read(string text)
+    {
+        using var document = JsonDocument.Parse(text);
+        var root = document.RootElement;
+        return new SewnFile(
+            [.. root.GetProperty("patterns").EnumerateArray().Select(ReadPattern)],
+            [.. root.GetProperty("pieces").EnumerateArray().Select(ReadPiece)]);
+    }
+
+    private static SewnPattern ReadPattern(JsonElement pattern) => new(
+        TextOf(pattern, "id"),
+        pattern.GetProperty("quantity").GetInt32(),
+        Ring(pattern.GetProperty("sewLine")),
+        Ring(pattern.GetProperty("cutLine")),
+        [.. pattern.GetProperty("runs").EnumerateArray().Select(ReadRun)],
+        [.. pattern.GetProperty("folds").EnumerateArray().Select(ReadLine)],
+        [.. pattern.GetProperty("notches").EnumerateArray().Select(ReadNotch)],
+        ReadLine(pattern.GetProperty("grain")),
+        [.. pattern.GetProperty("facets").EnumerateArray().Select(Ring)]);
+
+    private static SewnRun ReadRun(JsonElement run) => new(
+        TextOf(run, "role"),
+        TextOf(run, "side"),
+        run.GetProperty("from").GetInt32(),
+        run.GetProperty("to").GetInt32(),
+        run.GetProperty("lengthMm").GetDouble(),
+        run.GetProperty("allowanceMm").GetDouble());
+
+    private static SewnNotch ReadNotch(JsonElement notch) => new(
+        notch.GetProperty("run").GetInt32(),
+        notch.GetProperty("atMm").GetDouble(),
+        TextOf(notch, "form"),
+        Point(notch.GetProperty("onSewLine")),
+        Point(notch.GetProperty("outer")),
+        Point(notch.GetProperty("inner")));
+
+    private static SewnPiece ReadPiece(JsonElement piece) => new(
+        TextOf(piece, "label"),
+        TextOf(piece, "pattern"),
+        piece.GetProperty("mirrored").GetBoolean(),
+        [.. piece.GetProperty("facets").EnumerateArray().Select(label => label.GetString()!)],
+        [.. piece.GetProperty("runs").EnumerateArray().Select(ReadPieceRun)]);
+
+    private static SewnPieceRun ReadPieceRun(JsonElement run) => new(
+        TextOf(run, "arc"),
+        TextOf(run, "role"),
+        run.TryGetProperty("partner", out var partner) ? TextOf(partner, "piece") : null,
+        run.TryGetProperty("partner", out var same) ? same.GetProperty("run").GetInt32() : -1);
+
+    private static (FlatPoint From, FlatPoint To) ReadLine(JsonElement line) =>
+        (Point(line.GetProperty("from")), Point(line.GetProperty("to")));
+
+    private static IReadOnlyList<FlatPoint> Ring(JsonElement ring) => [.. ring.EnumerateArray().Select(Point)];
+
+    private static FlatPoint Point(JsonElement point) => new(point[0].GetDouble(), point[1].GetDouble());
+
+    private static string TextOf(JsonElement owner, string field) => owner.GetProperty(field).GetString()!;
+}
+
+/// <summary>A pattern as the file tells it.</summary>
+internal sealed record SewnPattern(
+    string Id,
+    int Quantity,
+    IReadOnlyList<FlatPoint> SewLine,
+    IReadOnlyList<FlatPoint> CutLine,
+    IReadOnlyList<SewnRun> Runs,
+    IReadOnlyList<(FlatPoint From, FlatPoint To)> Folds,
+    IReadOnlyList<SewnNotch> Notches,
+    (FlatPoint From, FlatPoint To) Grain,
+    IReadOnlyList<IReadOnlyList<FlatPoint>> Facets);
+
+/// <summary>An edge of a pattern as the file tells it.</summary>
+internal sealed record SewnRun(string Role, string Side, int From, int To, double LengthMm, double AllowanceMm);
+
+/// <summary>A notch as the file tells it.</summary>
+internal sealed record SewnNotch(int Run, double AtMm, string Form, FlatPoint OnSewLine, FlatPoint Outer, FlatPoint Inner);
+
+/// <summary>A piece as the file tells it.</summary>
+internal sealed record SewnPiece(
+    string Label, string Pattern, bool Mirrored, IReadOnlyList<string> Facets, IReadOnlyList<SewnPieceRun> Runs)
+{
+    /// <summary>"C03 " where the job has several covers, else nothing.</summary>
+    internal string Cover => Label[..(Label.LastIndexOf(' ') + 1)];
+}
+
+/// <summary>What an edge of a piece is joined to; no partner is null.</summary>
+internal sealed record SewnPieceRun(string Arc, string Role, string? Partner, int PartnerRun);

@@ -31,7 +31,7 @@ public class SampleTests
 
     public static IEnumerable<object[]> Names()
     {
-        foreach (var sample in Directory.EnumerateFiles(Samples(), "*.json"))
+        foreach (var sample in Directory.EnumerateFiles(SampleFolder.Path, "*.json"))
         {
             yield return [Path.GetFileNameWithoutExtension(sample)];
         }
@@ -41,7 +41,7 @@ public class SampleTests
     [MemberData(nameof(Names))]
     public void Faults_Sample_None(string name)
     {
-        var text = File.ReadAllBytes(Path.Combine(Samples(), name + ".json"));
+        var text = File.ReadAllBytes(Path.Combine(SampleFolder.Path, name + ".json"));
         var job = JobReader.Read(text).Job!;
 
         // Pieces do not depend on how long the lay was searched for.
@@ -49,16 +49,5 @@ public class SampleTests
         var outcome = Corridor.Run(quick, text, progress: null, CancellationToken.None);
 
         Assert.Empty(SewingUp.Faults(Encoding.UTF8.GetString(PiecesFile.Write(outcome.Result!.Pieces)), Ordered[name]));
-    }
-
-    private static string Samples()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(folder.FullName, "CoverPattern.sln")))
-        {
-            folder = folder.Parent ?? throw new DirectoryNotFoundException("CoverPattern.sln is in no folder above the tests.");
-        }
-
-        return Path.Combine(folder.FullName, "samples");
     }
 }

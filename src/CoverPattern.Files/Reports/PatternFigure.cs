@@ -16,7 +16,7 @@ internal static class PatternFigure
     private const double SideText = 2.1;
     private const double CornerText = 2;
     private const double NameText = 4;
-    private const double SideGap = 0.3;
+    private const double SideGap = 0.6;
     private const double Margin = 2;
 
     // How far a text may be moved off its side in search of a free place, and in what steps, millimetres on paper.

@@ -68,7 +68,7 @@ public static class ConvexRings
     {
         var outward = Math.Atan2(-turn.From.X, turn.From.Y);
         var end = outward + turn.Bend;
-        for (var from = outward; from < end || from == outward; )
+        for (var from = outward; from < end || from == outward;)
         {
             var to = Math.Min(end, NextQuarter(from));
             var parts = Math.Max(1, (int)Math.Ceiling((to - from) / WidestCorner));

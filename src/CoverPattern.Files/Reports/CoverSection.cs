@@ -1,8 +1,6 @@
 using System.Collections.Generic;
 using System.Globalization;
-using System.Linq;
 using CoverPattern.Files.Results;
-using CoverPattern.Geometry;
 using CoverPattern.Patterns.Jobs;
 using CoverPattern.Patterns.Shells;
 
@@ -11,8 +9,6 @@ namespace CoverPattern.Files.Reports;
 /// <summary>What the shape of the cover is made of.</summary>
 internal static class CoverSection
 {
-    private const double SquareMillimetresPerSquareMetre = 1e6;
-
     public static void Write(PageWriter page, Result result)
     {
         page.Line("h2", "Stand-off, ease, hem");
@@ -24,16 +20,13 @@ internal static class CoverSection
         var (job, kinds) = (result.Job, FacetKinds.Count(result.Shell));
         yield return ["Stand-off of the cloth", Printed.Number(job.StandOff.Millimetres, 1) + " mm", StandOff(job.StandOff)];
         yield return ["Ease", (job.Ease * 100).ToString("0.###", CultureInfo.InvariantCulture) + " %", "on every length of the finished cover; frame lengths are without it"];
-        yield return ["Area of the finished cover", Area(result) + " m\u00b2", "with skirt, after ease, without allowances; one cover"];
+        yield return ["Area of the finished cover", Printed.Number(SummaryNumbers.Of(result).AreaM2, 2) + " m\u00b2", "with skirt, after ease, without allowances; one cover"];
         yield return ["Kinds of facets", Printed.Count(kinds.Merged), $"mirror twins counted as one; {Printed.Count(kinds.Handed)} when told apart; before hem and seams"];
         yield return ["Lower edge", Printed.Mm(result.Estimate.PerCover.HemMm) + " mm", "finished girth, after ease; one cover"];
         yield return ["Skirt drop", Printed.Mm(job.Skirt.Drop.Millimetres) + " mm", $"typed: {job.Skirt.Drop.Typed}; below the lowest base hub centres, before ease"];
         yield return ["Hem", Printed.Mm(job.Hem.Allowance) + " mm", $"depth {job.Hem.Depth.Typed} and turn-under {job.Hem.TurnUnder.Typed}"];
         yield return ["Seams", Printed.Word(job.Seam.MakeUp), $"width {job.Seam.Width.Typed}"];
     }
-
-    private static string Area(Result result) =>
-        Printed.Number(result.Cut.Patches.Sum(patch => Rings.SignedArea(patch.Corners)) / SquareMillimetresPerSquareMetre, 2);
 
     private static string StandOff(StandOffWish standOff)
     {

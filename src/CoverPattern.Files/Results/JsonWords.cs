@@ -1,8 +1,8 @@
 using System;
-using System.Text.Json;
-using System.Text.Json.Nodes;
 using System.Collections.Generic;
 using System.Linq;
+using System.Text.Json;
+using System.Text.Json.Nodes;
 using CoverPattern.Geometry;
 
 namespace CoverPattern.Files.Results;

@@ -32,29 +32,39 @@ internal static class CutLine
     /// <param name="hem">Depth and turn-under of the hem, millimetres.</param>
     internal static ImmutableArray<Point2> Draw(ImmutableArray<SewEdge> edges, HemFold hem)
     {
+        ImmutableArray<Point2[]> corners = [.. edges.Select((edge, i) => Corner(edge, edges[(i + 1) % edges.Length]))];
         var ring = new List<Point2>();
         for (var i = 0; i < edges.Length; i++)
         {
-            ring.AddRange(Corner(edges[i], edges[(i + 1) % edges.Length], hem));
+            var (before, after) = (edges[i], edges[(i + 1) % edges.Length]);
+            if (EndsHem(before, after))
+            {
+                ring.AddRange(HemEnd.Draw(before, Onward(corners, i, 1), hem));
+            }
+
+            ring.AddRange(corners[i]);
+            if (EndsHem(after, before))
+            {
+                ring.AddRange(HemEnd.Draw(after, Onward(corners, i, -1), hem).Reverse());
+            }
         }
 
         return WithoutStraightCorners(Grid.Snap(ring));
     }
 
-    private static IEnumerable<Point2> Corner(SewEdge before, SewEdge after, HemFold hem)
-    {
-        if (before.Role == EdgeRole.Hem && after.Role != EdgeRole.Hem && HemEnd.Leads(before, after))
-        {
-            return HemEnd.Draw(before, before.To, after, hem);
-        }
+    private static bool EndsHem(SewEdge hem, SewEdge neighbour) =>
+        hem.Role == EdgeRole.Hem && neighbour.Role != EdgeRole.Hem && HemEnd.Leads(hem, neighbour);
 
-        if (before.Role != EdgeRole.Hem && after.Role == EdgeRole.Hem && HemEnd.Leads(after, before))
-        {
-            return HemEnd.Draw(after, after.From, before, hem).Reverse();
-        }
+    /// <summary>The corners' points from one corner on, forward or back, once round.</summary>
+    private static IEnumerable<Point2> Onward(ImmutableArray<Point2[]> corners, int start, int step) => Enumerable.Range(0, corners.Length)
+        .SelectMany(i => step > 0
+            ? corners[(start + i) % corners.Length]
+            : corners[(start + corners.Length - i) % corners.Length].Reverse());
 
-        return Join(before, after);
-    }
+    private static Point2[] Corner(SewEdge before, SewEdge after) =>
+        EndsHem(before, after) ? [HemEnd.OnFinishedEdge(before, before.To, after)]
+        : EndsHem(after, before) ? [HemEnd.OnFinishedEdge(after, after.From, before)]
+        : Join(before, after);
 
     private static Point2[] Join(SewEdge before, SewEdge after)
     {

@@ -1,4 +1,7 @@
 using System;
+using System.Collections.Generic;
+using System.Collections.Immutable;
+using System.Linq;
 using CoverPattern.Geometry;
 
 namespace CoverPattern.Patterns.Pieces;
@@ -13,32 +16,44 @@ internal static class HemEnd
     internal static bool Leads(SewEdge hem, SewEdge neighbour) =>
         Math.Abs(Point2.Dot(neighbour.Along, hem.Outward)) > LeastRise;
 
-    /// <summary>Corners of the hem's end, from its raw edge to where the neighbour's cut line meets the finished edge.</summary>
+    /// <summary>Where the neighbour's cut line meets the finished edge.</summary>
+    internal static Point2 OnFinishedEdge(SewEdge hem, Point2 corner, SewEdge neighbour) =>
+        Lines.Meet(corner + (neighbour.Allowance * neighbour.Outward), neighbour.Along, corner, hem.Along);
+
+    /// <summary>Corners of the hem's end, from its raw edge to the finished edge, without the point on the latter.</summary>
     /// <param name="hem">The finished edge.</param>
-    /// <param name="corner">The end of it that is asked for.</param>
-    /// <param name="neighbour">The edge that rises there.</param>
+    /// <param name="side">The cut line that rises from the end of the finished edge, from there on.</param>
     /// <param name="fold">How the hem folds.</param>
     /// <remarks>
     /// Cloth at a distance y below the finished edge comes to lie at the height y above it up to the depth h, and the
     /// turn-under beyond at 2h - y: so the outline there is that of the cloth at these heights.
     /// </remarks>
-    internal static Point2[] Draw(SewEdge hem, Point2 corner, SewEdge neighbour, HemFold fold)
+    internal static IEnumerable<Point2> Draw(SewEdge hem, IEnumerable<Point2> side, HemFold fold)
     {
-        var (along, down) = (hem.Along, hem.Outward);
-        var onEdge = corner + (neighbour.Allowance * neighbour.Outward);
+        var upward = side.Select(point => point - hem.From)
+            .Select(step => new Point2(Point2.Dot(step, hem.Along), -Point2.Dot(step, hem.Outward)))
+            .ToArray();
+        var top = Array.IndexOf(upward, upward.MaxBy(point => point.Y));
+        var rising = upward[..(top + 1)];
+        Point2 Place(double along, double below) => hem.From + (along * hem.Along) + (below * hem.Outward);
 
-        double OutAt(double height)
-        {
-            var point = Lines.Meet(onEdge, neighbour.Along, corner - (height * down), along);
-            return Point2.Dot(point - corner, along);
-        }
+        var turned = Between(rising, Math.Max(0, fold.Depth - fold.TurnUnder), fold.Depth).Select(point => Place(point.X, (2 * fold.Depth) - point.Y));
+        var doubled = Between(rising, 0, fold.Depth).Reverse().Skip(1).Select(point => Place(point.X, point.Y));
+        return turned.Concat(doubled).SkipLast(1);
+    }
 
-        Point2 At(double below, double height) => corner + (OutAt(height) * along) + (below * down);
-        return
-        [
-            At(fold.Depth + fold.TurnUnder, Math.Max(0, fold.Depth - fold.TurnUnder)),
-            At(fold.Depth, fold.Depth),
-            At(0, 0),
-        ];
+    /// <summary>The part of a rising line between two heights; its last stretch is prolonged when it ends too low.</summary>
+    private static ImmutableArray<Point2> Between(Point2[] rising, double low, double high) =>
+    [
+        At(rising, low),
+        .. rising.TakeWhile(point => point.Y < high).Where(point => point.Y > low),
+        At(rising, high),
+    ];
+
+    private static Point2 At(Point2[] rising, double height)
+    {
+        var above = Math.Max(1, Array.FindIndex(rising, point => point.Y >= height) is var found && found < 0 ? rising.Length - 1 : found);
+        var (from, to) = (rising[above - 1], rising[above]);
+        return Point2.Between(from, to, (height - from.Y) / (to.Y - from.Y));
     }
 }

@@ -15,8 +15,12 @@ internal static class DxfStructure
 
     private static readonly Dictionary<string, string> Subclasses = new(StringComparer.Ordinal)
     {
-        ["LINE"] = "AcDbLine", ["LWPOLYLINE"] = "AcDbPolyline", ["TEXT"] = "AcDbText", ["INSERT"] = "AcDbBlockReference",
-        ["BLOCK"] = "AcDbBlockBegin", ["ENDBLK"] = "AcDbBlockEnd",
+        ["LINE"] = "AcDbLine",
+        ["LWPOLYLINE"] = "AcDbPolyline",
+        ["TEXT"] = "AcDbText",
+        ["INSERT"] = "AcDbBlockReference",
+        ["BLOCK"] = "AcDbBlockBegin",
+        ["ENDBLK"] = "AcDbBlockEnd",
     };
 
     /// <summary>Every broken rule as a sentence; none when the file is sound.</summary>

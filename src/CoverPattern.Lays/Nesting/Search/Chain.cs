@@ -17,7 +17,7 @@ internal sealed class Chain
     public Chain(SearchScene scene, FoundLay start, Chance chance)
     {
         (_scene, _chance, Best) = (scene, chance, start);
-        _strip = new Strip(scene.Copies.Length, scene.Width);
+        _strip = new Strip(scene);
         _untangler = new Untangler(scene, _strip, chance);
         Restart();
     }

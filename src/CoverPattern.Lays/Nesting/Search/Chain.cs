@@ -80,10 +80,11 @@ internal sealed class Chain
     private void Restart()
     {
         var rate = _pressing ? _pressRate : _scene.Settings.Shortening;
-        var target = Best.Length - Math.Max(1, (int)(rate * Best.Length));
+        // The last cut goes to the very bound: a jigsaw is solved there and nowhere else.
+        var target = Math.Max(_scene.ShortestLength, Best.Length - Math.Max(1, (int)(rate * Best.Length)));
         _failures.Clear();
         _strip.Take(Best.Spots);
-        if (target < _scene.ShortestLength)
+        if (target >= Best.Length)
         {
             IsDone = true;
             return;

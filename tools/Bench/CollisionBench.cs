@@ -53,7 +53,7 @@ internal static class CollisionBench
 
     private static Strip LaidOut(SearchScene scene, NestingLayout layout)
     {
-        var strip = new Strip(scene.Copies.Length, scene.Width) { Length = (int)(layout.Length * Grid.StepsPerMillimetre) };
+        var strip = new Strip(scene) { Length = (int)(layout.Length * Grid.StepsPerMillimetre) };
         for (var i = 0; i < scene.Copies.Length; i++)
         {
             var shift = Grid.ToSteps(layout.Placements[i].Shift);

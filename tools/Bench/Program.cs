@@ -5,12 +5,13 @@ return args switch
     ["corridor", .. var rest] => Bench.CorridorBench.Run(rest),
     ["nesting", .. var rest] => Bench.NestingBench.Run(rest),
     ["dome", .. var rest] => Bench.DomeBench.Run(rest),
+    ["large"] => Bench.LargeSetBench.Run(),
     ["collisions", .. var rest] => Bench.CollisionBench.Run(rest),
     _ => Usage(),
 };
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: bench corridor|nesting|collisions|dome [options]");
+    Console.Error.WriteLine("usage: bench corridor|nesting|dome|large|collisions [options]");
     return 1;
 }

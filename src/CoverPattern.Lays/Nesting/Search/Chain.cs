@@ -17,7 +17,7 @@ internal sealed class Chain
     public Chain(SearchScene scene, FoundLay start, Chance chance)
     {
         (_scene, _chance, Best) = (scene, chance, start);
-        _strip = new Strip(scene.Copies.Length, scene.Width);
+        _strip = new Strip(scene);
         _untangler = new Untangler(scene, _strip, chance);
         Restart();
     }
@@ -80,10 +80,11 @@ internal sealed class Chain
     private void Restart()
     {
         var rate = _pressing ? _pressRate : _scene.Settings.Shortening;
-        var target = Best.Length - Math.Max(1, (int)(rate * Best.Length));
+        // The last cut goes to the very bound: a jigsaw is solved there and nowhere else.
+        var target = Math.Max(_scene.ShortestLength, Best.Length - Math.Max(1, (int)(rate * Best.Length)));
         _failures.Clear();
         _strip.Take(Best.Spots);
-        if (target < _scene.ShortestLength)
+        if (target >= Best.Length)
         {
             IsDone = true;
             return;

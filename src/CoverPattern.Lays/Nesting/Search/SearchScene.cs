@@ -18,6 +18,7 @@ internal sealed class SearchScene
         Shapes = [.. ShapePreparer.Prepare(task).Select((turns, item) => Fitting(task, item, turns))];
         _startShapes = StartShapes(task, options.Start);
         var highest = Shapes.SelectMany(turns => turns).Concat(_startShapes.Values).Max(shape => shape.Index);
+        WidestBox = Shapes.SelectMany(turns => turns).Concat(_startShapes.Values).Max(shape => shape.Box.Width);
         Tables = new PairTables(highest + 1, settings.Tables);
         var copies = ImmutableArray.CreateBuilder<int>();
         for (var item = 0; item < task.Items.Length; item++)
@@ -48,6 +49,9 @@ internal sealed class SearchScene
 
     /// <summary>The item of every copy, in order of item and copy.</summary>
     public ImmutableArray<int> Copies { get; }
+
+    /// <summary>Width of the widest box of all shapes, steps.</summary>
+    public int WidestBox { get; }
 
     /// <summary>First copy and number of copies of each item.</summary>
     public ImmutableArray<(int First, int Count)> CopiesOf { get; }

@@ -12,7 +12,7 @@ internal static class Settling
     /// <returns>A lay free of overlaps that is no longer.</returns>
     public static FoundLay Slide(SearchScene scene, FoundLay lay)
     {
-        var strip = new Strip(lay.Spots.Length, scene.Width) { Length = lay.Length };
+        var strip = new Strip(scene) { Length = lay.Length };
         strip.Take(lay.Spots);
         var cost = new PlaceCost(strip, scene.Tables);
         var weights = new PairWeights(lay.Spots.Length);

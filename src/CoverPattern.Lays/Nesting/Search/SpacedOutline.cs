@@ -70,9 +70,10 @@ internal static class SpacedOutline
 
     private static IEnumerable<IReadOnlyList<Point2>> Buffer(IReadOnlyList<IReadOnlyList<Point2>> rings, double rim)
     {
-        const int segments = 6;
-        // Corners of the buffer lie on the arc and its chords inside: growing a little more puts the chords outside.
-        var reach = rim / Math.Cos(Math.PI / (4 * segments));
+        const int segments = 12;
+        // Corners of the buffer lie on the arc and its chords inside: growing a little more puts the chords outside. The
+        // library rounds the number of chords, so that a chord may span one and a half of its steps.
+        var reach = rim / Math.Cos(1.5 * Math.PI / (4 * segments));
         var factory = new GeometryFactory();
         var polygon = factory.CreatePolygon(ToRing(factory, rings[0]), [.. rings.Skip(1).Select(ring => ToRing(factory, ring))]);
         var parameters = new BufferParameters(segments) { SimplifyFactor = 1e-6 };

@@ -17,7 +17,7 @@ internal sealed class StartLay
     private StartLay(SearchScene scene, Chance chance)
     {
         (_scene, _chance) = (scene, chance);
-        _strip = new Strip(scene.Copies.Length, scene.Width) { Length = int.MaxValue };
+        _strip = new Strip(scene) { Length = int.MaxValue };
         _cost = new PlaceCost(_strip, scene.Tables);
     }
 

@@ -11,13 +11,20 @@ internal sealed class Strip
 {
     private const int Lanes = 8;
 
+    // From here on a walk through bins is cheaper than looking at all boxes, eight at a time.
+    private const int ManyCopies = 300;
+
     private readonly int[] _left;
     private readonly int[] _bottom;
     private readonly int[] _right;
     private readonly int[] _top;
 
-    public Strip(int count, int width)
+    private readonly StripBins? _bins;
+
+    public Strip(SearchScene scene)
     {
+        var (count, width) = (scene.Copies.Length, scene.Width);
+        _bins = count >= ManyCopies ? new StripBins(count, scene.WidestBox) : null;
         (Count, Width) = (count, width);
         (X, Y, Shapes) = (new int[count], new int[count], new PreparedShape[count]);
         var padded = (count + Lanes - 1) / Lanes * Lanes;
@@ -48,15 +55,36 @@ internal sealed class Strip
         var box = spot.Shape.Box;
         (_left[copy], _right[copy]) = (box.Left + spot.X, box.Right + spot.X);
         (_bottom[copy], _top[copy]) = (box.Bottom + spot.Y, box.Top + spot.Y);
+        _bins?.Put(copy, _left[copy]);
     }
 
     public Spot At(int copy) => new(Shapes[copy], X[copy], Y[copy]);
 
-    /// <summary>Lists, ascending, the copies whose boxes share inner points with the given box.</summary>
+    /// <summary>Lists, in a fixed order, the copies whose boxes share inner points with the given box.</summary>
     /// <param name="box">Steps on the strip.</param>
     /// <param name="found">Room for all copies.</param>
     /// <returns>How many were found.</returns>
-    public int Collect(in StepBox box, int[] found)
+    public int Collect(in StepBox box, int[] found) => _bins is null ? CollectAmongAll(box, found) : CollectInBins(_bins, box, found);
+
+    private int CollectInBins(StripBins bins, in StepBox box, int[] found)
+    {
+        var count = 0;
+        var (first, number) = bins.Reaching(box.Left, box.Right);
+        for (var bin = first; bin < first + number; bin++)
+        {
+            foreach (var copy in bins.Members(bin))
+            {
+                if (_left[copy] < box.Right && _right[copy] > box.Left && _bottom[copy] < box.Top && _top[copy] > box.Bottom)
+                {
+                    found[count++] = copy;
+                }
+            }
+        }
+
+        return count;
+    }
+
+    private int CollectAmongAll(in StepBox box, int[] found)
     {
         var (left, right) = (Vector256.Create(box.Left), Vector256.Create(box.Right));
         var (bottom, top) = (Vector256.Create(box.Bottom), Vector256.Create(box.Top));

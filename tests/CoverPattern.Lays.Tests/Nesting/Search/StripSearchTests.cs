@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Immutable;
+using System.Linq;
 using System.Threading;
 using CoverPattern.Geometry;
 using CoverPattern.Lays.Nesting;
@@ -144,6 +145,29 @@ public class StripSearchTests
         var error = Assert.Throws<ArgumentException>(() => Find(task, SearchOptions.None with { Start = start, Locked = [0, 1] }));
 
         Assert.Contains("item 0", error.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Find_JigsawOfEight_IsSolvedExactly()
+    {
+        // A square of 100 cut along chords between whole points (own cuts): the only lay of length 100 is the square itself.
+        ImmutableArray<ImmutableArray<Point2>> pieces =
+        [
+            [new(100, 39), new(100, 57), new(0, 58), new(0, 55)],
+            [new(0, 55), new(0, 49), new(90, 0), new(100, 0), new(100, 11)],
+            [new(0, 58), new(100, 57), new(100, 80)],
+            [new(100, 80), new(100, 97), new(0, 69), new(0, 58)],
+            [new(0, 55), new(100, 11), new(100, 39)],
+            [new(100, 97), new(100, 100), new(0, 100), new(0, 69)],
+            [new(0, 41), new(0, 0), new(59, 0)],
+            [new(59, 0), new(90, 0), new(0, 49), new(0, 41)],
+        ];
+        var task = new NestingTask(100, 0, [.. pieces.Select(piece => RandomOutlines.Item(piece, 1, AllowedTurns.None))], 2_000, 1);
+
+        var layout = Find(task, SearchOptions.None);
+
+        NtsProof.AssertHolds(task, layout);
+        Assert.Equal(100, layout.Length);
     }
 
     private static NestingLayout Find(NestingTask task, SearchOptions options) =>

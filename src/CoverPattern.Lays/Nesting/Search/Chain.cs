@@ -6,6 +6,9 @@ namespace CoverPattern.Lays.Nesting.Search;
 /// <summary>One worker's line of search: shorten, untangle, shake up when stuck, press at the end. Runs in slices.</summary>
 internal sealed class Chain
 {
+    // A sweep that weighs no place, because nothing is tangled or nothing can move, counts as this many: the search ends all the same.
+    private const int IdleSweep = 100;
+
     private readonly SearchScene _scene;
     private readonly Strip _strip;
     private readonly Chance _chance;
@@ -58,9 +61,10 @@ internal sealed class Chain
     /// <summary>Searches until the given number of evaluations is done or the work is cancelled.</summary>
     public void Run(long evaluations, CancellationToken cancel)
     {
-        var end = Evaluations + evaluations;
-        while (!IsDone && Evaluations < end && !cancel.IsCancellationRequested)
+        var spent = 0L;
+        while (!IsDone && spent < evaluations && !cancel.IsCancellationRequested)
         {
+            var before = Evaluations;
             switch (_untangler.Sweep())
             {
                 case Outcome.Solved:
@@ -73,6 +77,8 @@ internal sealed class Chain
                 default:
                     break;
             }
+
+            spent += Math.Max(Evaluations - before, IdleSweep);
         }
     }
 

@@ -51,7 +51,7 @@ public sealed class JobReaderTests
         // 2000 less twice 10 + 10.
         Assert.Equal(1960, job.Cloths.Single().UsableWidth);
         Assert.Null(job.Cloths.Single().MassPerArea);
-        Assert.Equal(new LayWish(new Measure(6, "6 mm"), new Measure(30, "30 mm"), TurnRule.Grain, FaceDown: true, 1000, 1), job.Lay);
+        Assert.Equal(new LayWish(new Measure(6, "6 mm"), new Measure(30, "30 mm"), TurnRule.Grain, FaceDown: true, 40, 1), job.Lay);
         Assert.Equal("", job.Title);
     }
 

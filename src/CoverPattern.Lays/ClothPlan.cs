@@ -33,30 +33,28 @@ internal sealed class ClothPlan(Job job, Cloth cloth, Dictionary<string, Pattern
         RequireStrip(pieces[0]);
         var covers = pieces.GroupBy(piece => CoverLabels.CoverOf(piece.Label), StringComparer.Ordinal).Select(cover => cover.ToArray()).ToArray();
         var area = covers[0].Sum(piece => LaidShapes.Area(patterns[piece.Pattern]));
-        for (var most = LayPlanner.CoversInALay(area, strip.Width); ; most /= 2)
+        var (most, parts) = (LayPlanner.CoversInALay(area, strip.Width), 1);
+        while (true)
         {
             try
             {
-                return [.. Shared(covers, most).Select((set, i) => LayOne(set, i + 1))];
+                return [.. Shared(covers, most, parts).Select((set, i) => LayOne(set, i + 1))];
             }
-            catch (StripTooLongException) when (Math.Min(most, covers.Length) > 1)
+            catch (StripTooLongException) when (most > 1 || parts < covers[0].Length)
             {
-                // The guess of the density was too good for these pieces: fewer covers a lay.
-                most = Math.Min(most, covers.Length);
+                // The guess of the density was too good for these pieces: fewer covers a lay, and at last a part of one.
+                (most, parts) = most > 1 ? (Math.Max(1, Math.Min(most, covers.Length) / 2), 1) : (1, parts + 1);
             }
         }
     }
 
-    /// <summary>Covers shared out evenly over as few lays as hold them.</summary>
-    private static IEnumerable<Piece[]> Shared(Piece[][] covers, int most)
-    {
-        var lays = ((covers.Length - 1) / most) + 1;
-        for (var i = 0; i < lays; i++)
-        {
-            var (from, to) = ((long)covers.Length * i / lays, (long)covers.Length * (i + 1) / lays);
-            yield return [.. covers[(int)from..(int)to].SelectMany(cover => cover)];
-        }
-    }
+    /// <summary>Covers shared out evenly over as few lays as hold them; a cover that is too much for one lay, in even parts.</summary>
+    private static IEnumerable<Piece[]> Shared(Piece[][] covers, int most, int parts) => parts == 1
+        ? Evenly(covers, ((covers.Length - 1) / most) + 1).Select(some => some.SelectMany(cover => cover).ToArray())
+        : covers.SelectMany(cover => Evenly(cover, parts));
+
+    private static IEnumerable<T[]> Evenly<T>(T[] all, int shares) =>
+        Enumerable.Range(0, shares).Select(i => all[(int)((long)all.Length * i / shares)..(int)((long)all.Length * (i + 1) / shares)]);
 
     private Lay LayOne(Piece[] pieces, int number)
     {

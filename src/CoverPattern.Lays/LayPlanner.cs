@@ -20,9 +20,9 @@ public static class LayPlanner
     /// <param name="pieces">What to lay.</param>
     /// <param name="progress">Told of every full layout of each strip; may be null.</param>
     /// <param name="cancel">Stops the search; the best lays so far are returned.</param>
-    /// <returns>One lay a cloth, or several of whole covers each where one would be too long.</returns>
+    /// <returns>One lay a cloth, or several where one would be too long: of whole covers, or of parts of a cover that is too much for one lay.</returns>
     /// <exception cref="RollTooNarrowException">A piece fits the usable width in no allowed turn.</exception>
-    /// <exception cref="StripTooLongException">A single cover needs more than 131 m.</exception>
+    /// <exception cref="StripTooLongException">A single piece needs more than 131 m.</exception>
     /// <exception cref="OperationCanceledException">Cancelled before there was any layout.</exception>
     public static ImmutableArray<Lay> Plan(Job job, PieceSet pieces, IProgress<NestingProgress>? progress, CancellationToken cancel)
     {

@@ -112,6 +112,21 @@ public sealed class LayPlannerTests
     }
 
     [Fact]
+    public void Plan_CoverTooMuchForOneLay_IsLaidInParts()
+    {
+        // By hand: 2,000 pieces of at least 100 mm each way on a strip two pieces wide need some 120 m and more.
+        var one = Samples.TwoCovers();
+        var pieces = one with { Pieces = [.. Enumerable.Range(1, 2000).SelectMany(c => one.Pieces.Take(2).Select((p, i) => p with { Label = $"P{c:0000}.{i}" }))] };
+        var job = Samples.Job(Samples.Canvas with { RollWidth = Samples.Mm(400) });
+
+        var lays = LayPlanner.Plan(job with { Lay = job.Lay with { Effort = 1 } }, pieces, null, CancellationToken.None);
+
+        Assert.True(lays.Length > 1);
+        Assert.All(lays, lay => Assert.InRange(lay.LengthMm, 1, 131_000));
+        Assert.Empty(LayProof.Check(lays, pieces));
+    }
+
+    [Fact]
     public void Plan_ClothWithoutPieces_HasNoLay()
     {
         var job = Samples.Job(Samples.Canvas);

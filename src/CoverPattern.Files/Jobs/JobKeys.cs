@@ -58,7 +58,7 @@ internal static class JobKeys
         Length("lay.endAllowance", "Cloth left free at each end of the lay.", 0, 1000) with { Default = "30 mm", Standing = Table },
         Word("lay.turns", "Grain along the roll, either end first; or any turn.", "grain", "free") with { Default = "grain", Standing = CommonPractice },
         new("lay.faceDown", KeyKind.Flag, "Whether the cloth lies face down, so that drawn marks land inside.") { Default = "true", Standing = CommonPractice },
-        Whole("lay.effort", "Work units of the search for a short lay; more is shorter and slower.", 1, 1_000_000) with { Default = "40", Standing = OwnChoice },
+        Whole("lay.effort", "Work units of the search for a short lay; more is shorter and slower.", 1, 1_000_000) with { Default = "30", Standing = OwnChoice },
         Whole("lay.seed", "Seed of the search's chance; same seed, same lay.", 0, int.MaxValue) with { Default = "1", Standing = OwnChoice },
         new("confirmed", KeyKind.Places, "Places of defaults that somebody has confirmed.") { Most = 1000 },
     ];

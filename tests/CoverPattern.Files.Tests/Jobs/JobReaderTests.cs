@@ -29,7 +29,7 @@ public sealed class JobReaderTests
             "covers=1", "frame.family=icosahedron", "standOff.tubeRadius=17 mm", "standOff.hubHeight=25 mm", "standOff.padding=0 mm",
             "ease=0.3 %", "skirt.drop=60 mm", "hem.depth=38 mm", "hem.turnUnder=12 mm", "seam.makeUp=plain", "seam.width=15 mm",
             "cloths[0].selvedge=10 mm", "cloths[0].safetyStrip=10 mm", "cloths[0].nap=none", "cloths[0].face=oneSided",
-            "lay.spacing=6 mm", "lay.endAllowance=30 mm", "lay.turns=grain", "lay.faceDown=true", "lay.effort=40", "lay.seed=1",
+            "lay.spacing=6 mm", "lay.endAllowance=30 mm", "lay.turns=grain", "lay.faceDown=true", "lay.effort=30", "lay.seed=1",
         ];
         Assert.Empty(reading.Faults);
         Assert.Equal(expected, reading.Job!.Assumed.Select(assumption => $"{assumption.Place}={assumption.Value}"));
@@ -51,7 +51,7 @@ public sealed class JobReaderTests
         // 2000 less twice 10 + 10.
         Assert.Equal(1960, job.Cloths.Single().UsableWidth);
         Assert.Null(job.Cloths.Single().MassPerArea);
-        Assert.Equal(new LayWish(new Measure(6, "6 mm"), new Measure(30, "30 mm"), TurnRule.Grain, FaceDown: true, 40, 1), job.Lay);
+        Assert.Equal(new LayWish(new Measure(6, "6 mm"), new Measure(30, "30 mm"), TurnRule.Grain, FaceDown: true, 30, 1), job.Lay);
         Assert.Equal("", job.Title);
     }
 

@@ -9,14 +9,17 @@ namespace CoverPattern.Cli;
 /// <summary>new: writes a commented starter job, from flags or from six questions.</summary>
 internal static class NewCommand
 {
-    internal static Command Create(TextReader input, TextWriter output, TextWriter error)
+    /// <param name="input">Answers the questions; null when nobody is there to ask.</param>
+    /// <param name="output">Takes the questions.</param>
+    /// <param name="error">Takes faults.</param>
+    internal static Command Create(TextReader? input, TextWriter output, TextWriter error)
     {
         var path = new Argument<string>("job") { Description = "The job file to write; it must not exist." };
-        var ask = new Option<bool>("--ask") { Description = "Ask the six questions; without it the flags and the defaults answer them." };
+        var defaults = new Option<bool>("--defaults") { Description = "Take every default instead of asking." };
         var flags = new StarterFlags();
-        var command = new Command("new", "Writes a commented starter job. Examples: coverpattern new dome.json --ask; coverpattern new dome.json --size \"24 ft\" --cut 5/8")
+        var command = new Command("new", "Writes a commented starter job: asks six questions, or takes flags. Examples: coverpattern new dome.json; coverpattern new dome.json --size \"24 ft\" --cut 5/8")
         {
-            path, ask,
+            path, defaults,
         };
         flags.AddTo(command);
         command.SetAction(words =>
@@ -27,7 +30,8 @@ internal static class NewCommand
                 return ExitCodes.JobWrong;
             }
 
-            answers = words.GetValue(ask) ? new StarterQuestions(input, output).Ask(answers) : answers;
+            var isAnswered = words.GetValue(defaults) || flags.AnyGiven(words);
+            answers = input is null || isAnswered ? answers : new StarterQuestions(input, output).Ask(answers);
             return Write(words.GetRequiredValue(path), StarterJob.Write(answers), output, error);
         });
         return command;

@@ -1,4 +1,4 @@
 using System;
 using CoverPattern.Cli;
 
-return await CommandLine.RunAsync(args, Console.Out, Console.Error, Console.In);
+return await CommandLine.RunAsync(args, Console.Out, Console.Error, Console.IsInputRedirected ? null : Console.In);

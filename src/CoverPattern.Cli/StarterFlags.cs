@@ -25,13 +25,15 @@ internal sealed class StarterFlags
     private readonly Option<string> roll = new("--roll-width") { Description = "Full width of the roll.", DefaultValueFactory = _ => Defaults.RollWidth };
     private readonly Option<SeamMakeUp> seam = new("--seam") { Description = "How pieces are joined.", DefaultValueFactory = _ => Defaults.MakeUp };
 
-    internal void AddTo(Command command)
-    {
-        foreach (var option in new Option[] { title, date, measure, size, frequency, cut, drop, tube, hub, cloth, roll, seam })
-        {
-            command.Options.Add(option);
-        }
-    }
+    private Option[] All => [title, date, .. Answering];
+
+    /// <summary>The flags that answer questions; title and date answer none.</summary>
+    private Option[] Answering => [measure, size, frequency, cut, drop, tube, hub, cloth, roll, seam];
+
+    internal void AddTo(Command command) => Array.ForEach(All, command.Options.Add);
+
+    /// <summary>Whether any question is answered by a flag; then none is asked.</summary>
+    internal bool AnyGiven(ParseResult words) => Array.Exists(Answering, option => words.GetResult(option) is { Implicit: false });
 
     /// <summary>The answers, or null when the date is none; the reader of jobs judges the rest.</summary>
     internal StarterAnswers? Answers(ParseResult words, TextWriter error)

@@ -134,7 +134,7 @@ public sealed class CommandLineTests : IDisposable
         var job = Path.Combine(folder, "asked.json");
         var output = new StringWriter();
 
-        var exit = await CommandLine.RunAsync(["new", job, "--ask", "--date", "2026-04-01"], output, TextWriter.Null, new StringReader("15 ft\n2\n1/2\n\n\n\n\n84 in\nglue\nfelled\n"));
+        var exit = await CommandLine.RunAsync(["new", job, "--date", "2026-04-01"], output, TextWriter.Null, new StringReader("15 ft\n2\n1/2\n\n\n\n\n84 in\nglue\nfelled\n"));
 
         Assert.Equal(0, exit);
         Assert.Contains("\"glue\" is none of these.", output.ToString(), StringComparison.Ordinal);

@@ -18,7 +18,7 @@ internal static class CutLine
     /// <summary>Longest mitre, in widths of the wider allowance.</summary>
     internal const double MitreLimit = 2.5;
 
-    // Below this turn unequal allowances meet in a step square to the edge: a mitre would run far along it.
+    // Unequal allowances at an inside corner flatter than this meet in a step: their lines would cross far away.
     private const double StepTurnDegrees = 20;
 
     // Below this turn two edges count as one straight edge.
@@ -71,9 +71,14 @@ internal static class CutLine
         var corner = before.To;
         var (end, start) = (corner + (before.Allowance * before.Outward), corner + (after.Allowance * after.Outward));
         var turn = Math.Atan2(Point2.Cross(before.Along, after.Along), Point2.Dot(before.Along, after.Along)) * 180 / Math.PI;
-        if (Math.Abs(turn) < (before.Allowance == after.Allowance ? StraightDegrees : StepTurnDegrees))
+        if (Math.Abs(turn) < StraightDegrees && before.Allowance == after.Allowance)
         {
-            return before.Allowance == after.Allowance ? [Point2.Between(end, start, 0.5)] : [end, start];
+            return [Point2.Between(end, start, 0.5)];
+        }
+
+        if (IsStep(before.Allowance, after.Allowance, turn))
+        {
+            return [end, start];
         }
 
         var tip = Lines.Meet(end, before.Along, start, after.Along);
@@ -91,6 +96,14 @@ internal static class CutLine
             Lines.Meet(start, after.Along, square, outward.QuarterTurned()),
         ];
     }
+
+    /// <summary>
+    /// Whether unequal allowances end square to their edges: at a flat corner the mitre would take from the wider one, or run
+    /// far along the narrower.
+    /// </summary>
+    private static bool IsStep(double before, double after, double turnDegrees) => turnDegrees > StraightDegrees
+        ? Math.Min(before, after) < Math.Max(before, after) * Math.Cos(turnDegrees * Math.PI / 180)
+        : before != after && turnDegrees > -StepTurnDegrees;
 
     private static ImmutableArray<Point2> WithoutStraightCorners(ImmutableArray<Point2> ring)
     {

@@ -50,6 +50,32 @@ public class CutLineTests
         }
     }
 
+    [Theory]
+    [InlineData(SeamMakeUp.Plain, 15)]
+    [InlineData(SeamMakeUp.Lapped, 25)]
+    [InlineData(SeamMakeUp.Felled, 15)]
+    [InlineData(SeamMakeUp.Welded, 40)]
+    public void CutLine_AnySeam_HasItsWholeAllowanceFromEndToEnd(SeamMakeUp makeUp, double width)
+    {
+        // Where a facet's edge runs on into the skirt's at a flat corner, a mitre between 40 and 0 mm would take away 66 mm of weld.
+        var set = Jobs.Pieces(Jobs.Dome(4, 7, 2500) with { Seam = new SeamWish(makeUp, Jobs.Mm(width)) }).Finishing.Set;
+
+        foreach (var pattern in set.Patterns)
+        {
+            var cut = Polygon(pattern.CutLine).Buffer(0.01);
+            foreach (var run in pattern.Runs.Where(run => run.Role == EdgeRole.Seam))
+            {
+                var (from, to) = (pattern.SewLine[run.From], pattern.SewLine[run.To]);
+                var outward = -run.AllowanceMm * (to - from).Unit().QuarterTurned();
+                Assert.All(new[] { 0, 0.01, 0.5, 0.99, 1 }, share =>
+                {
+                    var edge = Point2.Between(from, to, share) + outward;
+                    Assert.True(cut.Covers(new Point(edge.X, edge.Y)), FormattableString.Invariant($"{pattern.Id} lacks allowance at {share} of run {run.From}."));
+                });
+            }
+        }
+    }
+
     [Fact]
     public void CutLine_SharpCorner_IsCutSquareAtTheLimit()
     {
@@ -66,13 +92,14 @@ public class CutLineTests
     }
 
     [Theory]
-    [InlineData(38, 12)]
-    [InlineData(60, 0)]
-    [InlineData(25, 25)]
-    public void CutLine_Hem_FoldsBackOntoThePiece(double depth, double turnUnder)
+    [InlineData(38, 12, SeamMakeUp.Plain)]
+    [InlineData(60, 0, SeamMakeUp.Plain)]
+    [InlineData(25, 25, SeamMakeUp.Felled)]
+    [InlineData(60, 0, SeamMakeUp.Welded)]
+    public void CutLine_Hem_FoldsBackOntoThePiece(double depth, double turnUnder, SeamMakeUp makeUp)
     {
         // Folding on paper: a point y below the finished edge comes to lie y above it, the turn-under at 2h - y; it must be inside the piece.
-        var set = Jobs.Pieces(Jobs.Dome(3, 5, 2500) with { Hem = new HemWish(Jobs.Mm(depth), Jobs.Mm(turnUnder)) }).Finishing.Set;
+        var set = Jobs.Pieces(Jobs.Dome(3, 5, 2500) with { Hem = new HemWish(Jobs.Mm(depth), Jobs.Mm(turnUnder)), Seam = new SeamWish(makeUp, Jobs.Mm(20)) }).Finishing.Set;
         var hemmed = set.Patterns.SelectMany(pattern => pattern.Runs.Where(run => run.Role == EdgeRole.Hem).Select(run => (pattern, run))).ToArray();
 
         Assert.NotEmpty(hemmed);

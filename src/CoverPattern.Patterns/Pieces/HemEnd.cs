@@ -33,13 +33,29 @@ internal static class HemEnd
         var upward = side.Select(point => point - hem.From)
             .Select(step => new Point2(Point2.Dot(step, hem.Along), -Point2.Dot(step, hem.Outward)))
             .ToArray();
-        var top = Array.IndexOf(upward, upward.MaxBy(point => point.Y));
-        var rising = upward[..(top + 1)];
+        var rising = Rising(upward);
         Point2 Place(double along, double below) => hem.From + (along * hem.Along) + (below * hem.Outward);
 
         var turned = Between(rising, Math.Max(0, fold.Depth - fold.TurnUnder), fold.Depth).Select(point => Place(point.X, (2 * fold.Depth) - point.Y));
         var doubled = Between(rising, 0, fold.Depth).Reverse().Skip(1).Select(point => Place(point.X, point.Y));
         return turned.Concat(doubled).SkipLast(1);
+    }
+
+    /// <summary>
+    /// The side up to its top, or to where it steps outward: allowance that flares out there is a neighbour's, not cloth for the hem to lie on.
+    /// </summary>
+    /// <param name="side">Along the finished edge and height above it; the finished edge begins at 0.</param>
+    private static Point2[] Rising(Point2[] side)
+    {
+        var inward = side[0].X > side.Average(point => point.X) ? 1 : -1;
+        var top = Array.IndexOf(side, side.MaxBy(point => point.Y));
+        var count = 2;
+        while (count <= top && inward * Point2.Cross(side[count - 1] - side[count - 2], side[count] - side[count - 1]) >= 0)
+        {
+            count++;
+        }
+
+        return side[..count];
     }
 
     /// <summary>The part of a rising line between two heights; its last stretch is prolonged when it ends too low.</summary>
@@ -54,6 +70,8 @@ internal static class HemEnd
     {
         var above = Math.Max(1, Array.FindIndex(rising, point => point.Y >= height) is var found && found < 0 ? rising.Length - 1 : found);
         var (from, to) = (rising[above - 1], rising[above]);
-        return Point2.Between(from, to, (height - from.Y) / (to.Y - from.Y));
+        var rise = to.Y - from.Y;
+        // A side that hardly rises belongs to a piece lower than its hem, which is refused: here it only must not run away.
+        return rise > LeastRise * Point2.Distance(from, to) ? Point2.Between(from, to, (height - from.Y) / rise) : new Point2(from.X, height);
     }
 }

@@ -26,6 +26,12 @@ internal static class MakeCommand
 
     private static int Run(Wish wish, TextWriter output, TextWriter error, CancellationToken cancel)
     {
+        if (string.IsNullOrWhiteSpace(wish.Folder) || wish.Seed < 0)
+        {
+            error.WriteLine(wish.Seed < 0 ? $"--seed: said {wish.Seed}. 0 to {int.MaxValue} is allowed." : "--out: said nothing. Name a folder.");
+            return ExitCodes.JobWrong;
+        }
+
         var source = JobSource.Read(wish.JobPath, error);
         if (source.Job is null)
         {

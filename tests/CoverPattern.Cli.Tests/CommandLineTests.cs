@@ -89,6 +89,18 @@ public sealed class CommandLineTests : IDisposable
     [Fact]
     public async Task Make_NoOut_IsAUsageFault() => Assert.Equal(1, (await Run("make", Job(SmallJob))).Exit);
 
+    [Theory]
+    [InlineData("", "1", "--out")]
+    [InlineData(" ", "1", "--out")]
+    [InlineData("somewhere", "-5", "--seed")]
+    public async Task Make_EmptyFolderOrNegativeSeed_IsAUsageFault(string named, string seed, string said)
+    {
+        var (exit, _, error) = await Run("make", Job(SmallJob), "--out", named, "--seed", seed);
+
+        Assert.Equal(1, exit);
+        Assert.Contains(said, error, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Make_RollTooNarrow_CannotBeDoneAndKeepsTheEarlierResult()
     {

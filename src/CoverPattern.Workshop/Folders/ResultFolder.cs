@@ -28,6 +28,7 @@ public static class ResultFolder
     {
         ArgumentNullException.ThrowIfNull(files);
 
+        folder = Path.GetFullPath(folder);
         var earlier = Accept(folder, files.Keys);
         var existed = Directory.Exists(folder);
         try
@@ -49,6 +50,7 @@ public static class ResultFolder
     /// <inheritdoc cref="Replace"/>
     public static void Try(string folder)
     {
+        folder = Path.GetFullPath(folder);
         var existed = Directory.Exists(folder);
         Accept(folder, []);
         try
@@ -80,6 +82,7 @@ public static class ResultFolder
 
         try
         {
+            Recover(folder);
             var present = Directory.EnumerateFileSystemEntries(folder).Select(entry => Path.GetFileName(entry)).ToHashSet(StringComparer.Ordinal);
             var own = OwnFiles(folder).Where(present.Contains).ToImmutableArray();
             if (own.IsEmpty && present.Any(name => name is not (Arriving or Leaving)))
@@ -92,10 +95,28 @@ public static class ResultFolder
                 ? own
                 : throw new FolderException(folder, $"{string.Join(", ", foreign)} there is not of an earlier result. Move it away or name another folder.");
         }
-        catch (UnauthorizedAccessException fault)
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
             throw new FolderException(folder, fault.Message);
         }
+    }
+
+    /// <summary>Takes back an earlier result that a broken-off run left aside; the summary moves last, so where it stands tells how far that run came.</summary>
+    private static void Recover(string folder)
+    {
+        var leaving = Path.Combine(folder, Leaving);
+        if (!Directory.Exists(leaving))
+        {
+            return;
+        }
+
+        var isReplaced = File.Exists(Path.Combine(folder, SummaryFile.Name)) && File.Exists(Path.Combine(leaving, SummaryFile.Name));
+        foreach (var file in isReplaced ? [] : Directory.GetFiles(leaving))
+        {
+            File.Move(file, Path.Combine(folder, Path.GetFileName(file)), overwrite: true);
+        }
+
+        Discard(leaving);
     }
 
     private static ImmutableArray<string> OwnFiles(string folder)
@@ -124,12 +145,12 @@ public static class ResultFolder
         Directory.CreateDirectory(Path.Combine(folder, Leaving));
         try
         {
-            foreach (var name in earlier)
+            foreach (var name in SummaryLast(earlier))
             {
                 Move(Path.Combine(folder, name), Path.Combine(folder, Leaving, name), moves);
             }
 
-            foreach (var name in coming)
+            foreach (var name in SummaryLast(coming))
             {
                 Move(Path.Combine(folder, Arriving, name), Path.Combine(folder, name), moves);
             }
@@ -143,7 +164,11 @@ public static class ResultFolder
 
             throw;
         }
+
+        Discard(Path.Combine(folder, Leaving));
     }
+
+    private static IEnumerable<string> SummaryLast(ImmutableArray<string> names) => names.OrderBy(name => name == SummaryFile.Name);
 
     private static void Move(string from, string to, Stack<(string From, string To)> moves)
     {
@@ -156,7 +181,7 @@ public static class ResultFolder
         try
         {
             Discard(Path.Combine(folder, Arriving));
-            Discard(Path.Combine(folder, Leaving));
+            DiscardEmpty(Path.Combine(folder, Leaving));
             if (!existed && Directory.Exists(folder) && !Directory.EnumerateFileSystemEntries(folder).Any())
             {
                 Directory.Delete(folder);
@@ -165,6 +190,15 @@ public static class ResultFolder
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
             // What cannot be cleared away stays; it is cleared by the next result.
+        }
+    }
+
+    /// <summary>What could not be moved back stays aside for the next run to take back.</summary>
+    private static void DiscardEmpty(string path)
+    {
+        if (Directory.Exists(path) && !Directory.EnumerateFileSystemEntries(path).Any())
+        {
+            Directory.Delete(path);
         }
     }
 

@@ -92,6 +92,38 @@ public sealed class ResultFolderTests : IDisposable
     }
 
     [Fact]
+    public void Try_ResultLeftAsideByABrokenOffRun_ComesBack()
+    {
+        ResultFolder.Replace(Out, Files("a.txt", "b.txt"), CancellationToken.None);
+        var earlier = Content();
+        var aside = Directory.CreateDirectory(Path.Combine(Out, ".leaving")).FullName;
+        foreach (var file in Directory.GetFiles(Out))
+        {
+            File.Move(file, Path.Combine(aside, Path.GetFileName(file)));
+        }
+
+        ResultFolder.Try(Out);
+
+        Assert.Equal(earlier, Content());
+        Assert.Equal(["a.txt", "b.txt", "summary.json"], Names());
+    }
+
+    [Fact]
+    public void Try_RunBrokenOffAfterTheNewResultStood_KeepsTheNewOne()
+    {
+        ResultFolder.Replace(Out, Files("a.txt"), CancellationToken.None);
+        var complete = Content();
+        var aside = Directory.CreateDirectory(Path.Combine(Out, ".leaving")).FullName;
+        File.WriteAllText(Path.Combine(aside, "a.txt"), "old");
+        File.WriteAllText(Path.Combine(aside, "summary.json"), "{}");
+
+        ResultFolder.Try(Out);
+
+        Assert.Equal(complete, Content());
+        Assert.Equal(["a.txt", "summary.json"], Names());
+    }
+
+    [Fact]
     public void Try_NewFolder_LeavesNoTrace()
     {
         ResultFolder.Try(Out);

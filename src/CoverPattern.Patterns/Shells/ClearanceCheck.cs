@@ -1,0 +1,75 @@
+using System;
+using System.Collections.Generic;
+using System.Collections.Immutable;
+using System.Linq;
+using CoverPattern.Geometry;
+using CoverPattern.Patterns.Frames;
+using CoverPattern.Patterns.Jobs;
+
+namespace CoverPattern.Patterns.Shells;
+
+/// <summary>Tells where the finished cover comes too near to the frame, and when it is too narrow below to be pulled over it.</summary>
+public static class ClearanceCheck
+{
+    // A skirt this much nearer to the base tubes than the stand-off asks is told of; the 3V 5/8 keeps its stand-off within 2 %.
+    private const double LeastShare = 0.9;
+
+    /// <summary>Yields a warning for each kind of trouble.</summary>
+    public static ImmutableArray<Notice> Check(Job job, Frame frame, Shell shell)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        ArgumentNullException.ThrowIfNull(frame);
+        ArgumentNullException.ThrowIfNull(shell);
+
+        return [.. Skirt(frame, shell), .. Facets(job, frame, shell), .. Girth(frame, shell)];
+    }
+
+    private static IEnumerable<Notice> Skirt(Frame frame, Shell shell)
+    {
+        var gaps = frame.Base.Select((hub, i) => (Hub: hub, Gap: ChordGap(frame, shell, hub, frame.Base[(i + 1) % frame.Base.Length]))).ToArray();
+        var nearest = gaps.MinBy(entry => entry.Gap);
+        if (nearest.Gap < LeastShare * shell.StandOffMm)
+        {
+            yield return Warn("skirt-near-tubes", frame.Hubs[nearest.Hub].Label, FormattableString.Invariant(
+                $"The skirt stands only {nearest.Gap:0.0} mm outside the axes of the base struts, where {shell.StandOffMm:0.0} mm are asked: it hangs straight down from facets that lie flat there. Compare with the tube before cutting."));
+        }
+    }
+
+    /// <summary>Horizontal distance of a base strut's ends from the vertical plane of the skirt below it; negative when they stand outside.</summary>
+    private static double ChordGap(Frame frame, Shell shell, int from, int to)
+    {
+        var (start, along) = (shell.Nodes[from].Position.Plan, (shell.Nodes[to].Position.Plan - shell.Nodes[from].Position.Plan).Unit());
+        return new[] { from, to }.Min(hub => Point2.Cross(along, frame.Hubs[hub].Position.Plan - start));
+    }
+
+    private static IEnumerable<Notice> Facets(Job job, Frame frame, Shell shell)
+    {
+        var nearest = frame.Facets.Select((facet, i) => (facet.Label, Gap: FacetGap(frame, shell, facet, shell.Faces[i]))).MinBy(entry => entry.Gap);
+        if (nearest.Gap < job.StandOff.TubeRadius.Millimetres - 0.5)
+        {
+            yield return Warn("cloth-in-frame", nearest.Label, FormattableString.Invariant(
+                $"The cloth lies {nearest.Gap:0.0} mm outside the axes of the struts, less than the tube's radius of {job.StandOff.TubeRadius.Millimetres:0.0} mm: an ease of {job.Ease * 100:0.###} % takes away more than the stand-off gives."));
+        }
+    }
+
+    private static double FacetGap(Frame frame, Shell shell, Facet facet, ShellFace face)
+    {
+        var corners = face.Nodes.Select(node => shell.Nodes[node].Position).ToArray();
+        var normal = Point3.Cross(corners[1] - corners[0], corners[2] - corners[0]).Unit();
+        return facet.Hubs.Min(hub => Point3.Dot(normal, corners[0] - frame.Hubs[hub].Position));
+    }
+
+    private static IEnumerable<Notice> Girth(Frame frame, Shell shell)
+    {
+        var girths = frame.Hubs.Select((hub, i) => (hub.Ring, At: shell.Nodes[i].Position.Plan)).GroupBy(entry => entry.Ring)
+            .Select(ring => (Ring: ring.Key, Length: Rings.Perimeter([.. ring.Select(entry => entry.At)]))).ToArray();
+        var (below, widest) = (girths.Single(girth => girth.Ring == 0), girths.MaxBy(girth => girth.Length));
+        if (widest.Length > below.Length + 1)
+        {
+            yield return Warn("narrow-below", string.Empty, FormattableString.Invariant(
+                $"The cover is {below.Length:0} mm round at the base and {widest.Length:0} mm at ring {widest.Ring} of hubs: closed all round it cannot be pulled down over the standing frame. Leave a seam open for fitting, or hang it while the frame is raised."));
+        }
+    }
+
+    private static Notice Warn(string code, string place, string text) => new(NoticeLevel.Warning, code, place, text);
+}

@@ -33,6 +33,7 @@ public static class LaysFile
     private static JsonNode Write(Lay lay) => new JsonObject
     {
         ["cloth"] = lay.Cloth,
+        ["number"] = lay.Number,
         ["rollWidthMm"] = JsonWords.Of(lay.RollWidthMm),
         ["usableWidthMm"] = JsonWords.Of(lay.UsableWidthMm),
         ["endAllowanceMm"] = JsonWords.Of(lay.EndAllowanceMm),
@@ -54,7 +55,7 @@ public static class LaysFile
     private static Lay ReadLay(JsonPlace place)
     {
         place.AllowOnly(
-            "cloth", "rollWidthMm", "usableWidthMm", "endAllowanceMm", "lengthMm", "spacingMm", "faceDown", "placements");
+            "cloth", "number", "rollWidthMm", "usableWidthMm", "endAllowanceMm", "lengthMm", "spacingMm", "faceDown", "placements");
         var (roll, usable) = (place.Field("rollWidthMm"), place.Field("usableWidthMm"));
         if (usable.Length() > roll.Length())
         {
@@ -69,7 +70,8 @@ public static class LaysFile
             place.Field("lengthMm").Length(),
             place.Field("spacingMm").Length(),
             place.Field("faceDown").Flag(),
-            place.Field("placements").Items(ReadPlacement));
+            place.Field("placements").Items(ReadPlacement),
+            place.Field("number").Whole(1, int.MaxValue));
     }
 
     private static Placement ReadPlacement(JsonPlace place)

@@ -29,7 +29,7 @@ public class LaysFileTests
         Assert.StartsWith("All drawings are seen from outside", (string?)file["view"], StringComparison.Ordinal);
         var lay = file["lays"]![0]!.AsObject();
         Assert.Equal(
-            ["cloth", "rollWidthMm", "usableWidthMm", "endAllowanceMm", "lengthMm", "spacingMm", "faceDown", "placements"],
+            ["cloth", "number", "rollWidthMm", "usableWidthMm", "endAllowanceMm", "lengthMm", "spacingMm", "faceDown", "placements"],
             lay.Select(field => field.Key));
         Assert.Equal(5000.5, (double)lay["lengthMm"]!);
         Assert.Equal("""{"piece":"P2.01","x":3800,"y":200,"turn":33.3,"mirrored":true}""", lay["placements"]![4]!.ToJsonString());

@@ -83,5 +83,5 @@ internal static class RandomPieces
         Gen.Select(Number, Number, Number, Gen.Bool, (x, y, turn, mirrored) => (x, y, turn, mirrored)).Array[0, 5],
         (cloth, roll, usable, rest, places) => new Lay(
             "c" + cloth, roll, roll * usable, rest.end, rest.length, rest.spacing, rest.faceDown,
-            [.. places.Select((at, i) => new Placement($"P{index}.{i}", at.x, at.y, at.turn, at.mirrored))]));
+            [.. places.Select((at, i) => new Placement($"P{index}.{i}", at.x, at.y, at.turn, at.mirrored))], index + 1));
 }

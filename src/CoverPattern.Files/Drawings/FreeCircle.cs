@@ -13,7 +13,7 @@ public readonly record struct FreeCircle(Point2 Centre, double Radius)
     /// <param name="to">The other end.</param>
     public FreeCircle ClearOf(Point2 from, Point2 to)
     {
-        if (from == to || DistanceTo(from, to) >= Radius)
+        if (from == to || Segments.Distance(from, to, Centre) >= Radius)
         {
             return this;
         }
@@ -23,12 +23,5 @@ public readonly record struct FreeCircle(Point2 Centre, double Radius)
         var outward = height < 0 ? -1 : 1;
         var free = (Radius + Math.Abs(height)) / 2;
         return new FreeCircle(Centre + (outward * (Radius - free) * aside), free);
-    }
-
-    private double DistanceTo(Point2 from, Point2 to)
-    {
-        var step = to - from;
-        var fraction = Math.Clamp(Point2.Dot(Centre - from, step) / Point2.Dot(step, step), 0, 1);
-        return Point2.Distance(Centre, Point2.Between(from, to, fraction));
     }
 }

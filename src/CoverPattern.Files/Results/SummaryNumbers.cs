@@ -1,11 +1,10 @@
 using System;
 using System.Linq;
 using CoverPattern.Geometry;
-using CoverPattern.Patterns.Seams;
 
 namespace CoverPattern.Files.Results;
 
-/// <summary>Numbers of one cover, taken from the surface before anything was snapped.</summary>
+/// <summary>Numbers of one cover: the area from the surface before anything was snapped, lengths as they are sewn.</summary>
 /// <param name="AreaM2">Finished shell with skirt and drop, after ease, without allowances, square metres.</param>
 /// <param name="HemMm">Finished lower edge after ease, millimetres.</param>
 /// <param name="SeamsMm">All seams, each counted once, millimetres.</param>
@@ -19,15 +18,12 @@ public sealed record SummaryNumbers(double AreaM2, double HemMm, double SeamsMm,
     {
         ArgumentNullException.ThrowIfNull(result);
 
-        var cut = result.Cut;
         return new SummaryNumbers(
-            cut.Patches.Sum(patch => Rings.SignedArea(patch.Corners)) / SquareMillimetresPerSquareMetre,
-            LengthOf(cut, EdgeRole.Hem),
-            LengthOf(cut, EdgeRole.Seam),
+            result.Cut.Patches.Sum(patch => Rings.SignedArea(patch.Corners)) / SquareMillimetresPerSquareMetre,
+            result.Estimate.PerCover.HemMm,
+            result.Estimate.PerCover.Seams.Sum(seam => seam.LengthMm),
             WorstPartnerDifference(result));
     }
-
-    private static double LengthOf(Subdivision cut, EdgeRole role) => cut.Arcs.Where(arc => arc.Role == role).Sum(arc => arc.LengthMm);
 
     private static double WorstPartnerDifference(Result result)
     {

@@ -9,7 +9,8 @@ internal sealed class SplitMix64(long seed)
     /// <param name="limit">1 or more; the unevenness of the remainder is below limit / 2^63.</param>
     public int Below(int limit) => (int)((Next() >> 1) % (ulong)limit);
 
-    private ulong Next()
+    /// <summary>Sixty-four even bits.</summary>
+    public ulong Next()
     {
         unchecked
         {

@@ -54,9 +54,8 @@ public static class ClearanceCheck
 
     private static double FacetGap(Frame frame, Shell shell, Facet facet, ShellFace face)
     {
-        var corners = face.Nodes.Select(node => shell.Nodes[node].Position).ToArray();
-        var normal = Point3.Cross(corners[1] - corners[0], corners[2] - corners[0]).Unit();
-        return facet.Hubs.Min(hub => Point3.Dot(normal, corners[0] - frame.Hubs[hub].Position));
+        var (normal, corner) = (FaceNormal.Of(shell, face), shell.Nodes[face.Nodes[0]].Position);
+        return facet.Hubs.Min(hub => Point3.Dot(normal, corner - frame.Hubs[hub].Position));
     }
 
     private static IEnumerable<Notice> Girth(Frame frame, Shell shell)

@@ -2,7 +2,6 @@ using System;
 using System.Collections.Generic;
 using System.Collections.Immutable;
 using System.Linq;
-using CoverPattern.Geometry;
 using CoverPattern.Patterns.Frames;
 using CoverPattern.Patterns.Jobs;
 
@@ -121,8 +120,7 @@ public static class ShellCheck
     /// <summary>Angle between the face's outward normal and straight up, radians.</summary>
     private static double Tilt(Shell shell, ShellFace face)
     {
-        var corners = face.Nodes.Select(node => shell.Nodes[node].Position).ToArray();
-        var normal = Point3.Cross(corners[1] - corners[0], corners[2] - corners[0]);
+        var normal = FaceNormal.Of(shell, face);
         return Math.Atan2(normal.Plan.Length, normal.Z);
     }
 

@@ -1,7 +1,7 @@
 using System;
 using System.IO;
 using System.Linq;
-using Xunit.Sdk;
+using CoverPattern.Files.Tests.Drawings;
 
 namespace CoverPattern.Files.Tests.Jobs;
 
@@ -17,16 +17,5 @@ public static class SampleJobs
 
     internal static string Page(string name) => File.ReadAllText(Path.Combine(Folder("docs"), name));
 
-    private static string Folder(string name)
-    {
-        for (var folder = new DirectoryInfo(AppContext.BaseDirectory); folder is not null; folder = folder.Parent)
-        {
-            if (File.Exists(Path.Combine(folder.FullName, "CoverPattern.sln")))
-            {
-                return Path.Combine(folder.FullName, name);
-            }
-        }
-
-        throw new XunitException("The repository of the tests is not above them.");
-    }
+    private static string Folder(string name) => Path.Combine(ReaderPrograms.Repository(), name);
 }

@@ -3,27 +3,20 @@ using System;
 namespace CoverPattern.Lays.Nesting.Search;
 
 /// <summary>Seeded chance of the search: the same numbers for the same seed on every machine.</summary>
-/// <remarks>SplitMix64 [Steele, Lea, Flood 2014], constants from memory: one addition and two multiplications a number.</remarks>
 internal sealed class Chance
 {
-    private ulong _state;
+    private readonly SplitMix64 _numbers;
 
     /// <param name="seed">The user's seed.</param>
     /// <param name="stream">Number of the logical worker: each has a row of numbers of its own.</param>
     public Chance(int seed, int stream)
     {
-        _state = ((ulong)(uint)seed << 32) ^ ((ulong)(uint)stream * 0xD1342543DE82EF95UL);
+        _numbers = new SplitMix64(unchecked((long)(((ulong)(uint)seed << 32) ^ ((ulong)(uint)stream * 0xD1342543DE82EF95UL))));
         _ = Next();
         _ = Next();
     }
 
-    public ulong Next()
-    {
-        _state = unchecked(_state + 0x9E3779B97F4A7C15UL);
-        var mixed = unchecked((_state ^ (_state >> 30)) * 0xBF58476D1CE4E5B9UL);
-        mixed = unchecked((mixed ^ (mixed >> 27)) * 0x94D049BB133111EBUL);
-        return mixed ^ (mixed >> 31);
-    }
+    public ulong Next() => _numbers.Next();
 
     /// <summary>A whole number from 0 to <paramref name="limit"/> - 1; 0 for limits below 2.</summary>
     public int Below(int limit) => limit < 2 ? 0 : (int)Math.BigMul(Next() >> 32, (ulong)limit << 32, out _);

@@ -166,27 +166,7 @@ internal static class ShapePreparer
         checked((int)ring.Max(p => p.X)),
         checked((int)ring.Max(p => p.Y)));
 
-    /// <summary>Area of the convex hull, square steps; monotone chain [Andrew 1979].</summary>
-    private static double HullArea(ImmutableArray<GridPoint> ring)
-    {
-        var sorted = ring.OrderBy(p => p.X).ThenBy(p => p.Y).ToArray();
-        var hull = Chain(sorted).Concat(Chain([.. sorted.Reverse()])).Select(p => new Point2(p.X, p.Y)).ToArray();
-        return Math.Abs(Rings.SignedArea(hull));
-    }
-
-    private static IEnumerable<GridPoint> Chain(GridPoint[] sorted)
-    {
-        var chain = new List<GridPoint>();
-        foreach (var point in sorted)
-        {
-            while (chain.Count >= 2 && ExactPredicates.Side(chain[^2], chain[^1], point) <= 0)
-            {
-                chain.RemoveAt(chain.Count - 1);
-            }
-
-            chain.Add(point);
-        }
-
-        return chain.Take(chain.Count - 1);
-    }
+    /// <summary>Area of the convex hull, square steps.</summary>
+    private static double HullArea(ImmutableArray<GridPoint> ring) =>
+        Rings.SignedArea([.. ConvexRings.Hull(ring).Select(point => new Point2(point.X, point.Y))]);
 }

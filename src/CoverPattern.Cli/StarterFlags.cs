@@ -23,7 +23,7 @@ internal sealed class StarterFlags
     private readonly Option<string> hub = new("--hub-height") { Description = "How far the hub stands out above the hub centre.", DefaultValueFactory = _ => Defaults.HubHeight };
     private readonly Option<string> cloth = new("--cloth") { Description = "Name of the cloth.", DefaultValueFactory = _ => Defaults.ClothName };
     private readonly Option<string> roll = new("--roll-width") { Description = "Full width of the roll.", DefaultValueFactory = _ => Defaults.RollWidth };
-    private readonly Option<SeamMakeUp> seam = new("--seam") { Description = "How pieces are joined.", DefaultValueFactory = _ => Defaults.MakeUp };
+    private readonly Option<MakeUpForm> seam = new("--seam") { Description = "How pieces are joined.", DefaultValueFactory = _ => Defaults.MakeUp };
 
     private Option[] All => [title, date, .. Answering];
 

@@ -40,12 +40,12 @@ internal sealed class StarterQuestions(TextReader input, TextWriter output)
     }
 
     /// <summary>Asks again until the word is one of those named, or the input ends.</summary>
-    private SeamMakeUp Choice(string question, SeamMakeUp usual)
+    private MakeUpForm Choice(string question, MakeUpForm usual)
     {
         while (true)
         {
             var word = Line(question, usual.ToString().ToLowerInvariant());
-            if (Enum.TryParse<SeamMakeUp>(word, ignoreCase: true, out var choice) && Enum.IsDefined(choice))
+            if (Enum.TryParse<MakeUpForm>(word, ignoreCase: true, out var choice) && Enum.IsDefined(choice))
             {
                 return choice;
             }

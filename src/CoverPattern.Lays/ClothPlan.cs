@@ -106,7 +106,7 @@ internal sealed class ClothPlan(Job job, Cloth cloth, Dictionary<string, Pattern
         var (pattern, isMirrored) = (patterns[kind[0].Pattern], IsMirrored(kind[0]));
         return new NestingItem(
             LaidShapes.Ring(pattern.CutLine, isMirrored),
-            [.. pattern.Openings.Select(opening => LaidShapes.Ring(opening, isMirrored))],
+            [.. pattern.Cutouts.Select(cutout => LaidShapes.Ring(cutout.CutLine, isMirrored))],
             kind.Length,
             turns);
     }

@@ -15,7 +15,7 @@ internal static class LaidShapes
 
     /// <summary>Area of cloth in one piece: inside the cut line, less inner cuts, square millimetres.</summary>
     public static double Area(Pattern pattern) =>
-        Rings.SignedArea(pattern.CutLine) - pattern.Openings.Sum(opening => System.Math.Abs(Rings.SignedArea(opening)));
+        Rings.SignedArea(pattern.CutLine) - pattern.Cutouts.Sum(cutout => System.Math.Abs(Rings.SignedArea(cutout.CutLine)));
 
     /// <summary>Patterns by their ids.</summary>
     public static Dictionary<string, Pattern> ById(PieceSet pieces) => pieces.Patterns.ToDictionary(pattern => pattern.Id, System.StringComparer.Ordinal);

@@ -86,7 +86,7 @@ public static class LayProof
     private static GridRegion? Region(Placement place, Pattern pattern)
     {
         var turn = RigidMap.FromDegrees(place.TurnDegrees, default, place.Mirrored);
-        var rings = pattern.Openings.Prepend(pattern.CutLine).Select(ring => Laid(ring, turn, place)).ToArray();
+        var rings = pattern.Cutouts.Select(cutout => cutout.CutLine).Prepend(pattern.CutLine).Select(ring => Laid(ring, turn, place)).ToArray();
         var isInReach = rings.All(ring => ring.All(p => Math.Abs(p.X) <= Grid.LargestMillimetres && Math.Abs(p.Y) <= Grid.LargestMillimetres));
         return isInReach ? GridRegion.Of(rings[0], rings.Skip(1)) : null;
     }

@@ -23,7 +23,7 @@ internal static class Samples
         0,
         new SkirtWish(Mm(60)),
         new HemWish(Mm(30), Mm(10)),
-        new SeamWish(SeamMakeUp.Felled, Mm(12)),
+        SeamWish.Of(MakeUpForm.Felled, Mm(12)),
         [cloth],
         new LayWish(Mm(3), Mm(20), turns, isFaceDown, 5, 1),
         [],
@@ -37,11 +37,12 @@ internal static class Samples
         ImmutableArray<Point2> window = [new(30, 30), new(30, 70), new(90, 70), new(90, 30)];
         ImmutableArray<EdgeRun> runs =
         [
-            new(0, 1, EdgeRole.Hem, "c1", EdgeSide.None, 400, 0),
-            new(1, 2, EdgeRole.Seam, "c2", EdgeSide.Over, 500, 0),
-            new(2, 0, EdgeRole.Bound, "c3", EdgeSide.None, 300, 0),
+            new(0, 1, EdgeRole.Hem, "c1", string.Empty, EdgeSide.None, 400, 0),
+            new(1, 2, EdgeRole.Seam, "c2", "felled", EdgeSide.Over, 500, 0),
+            new(2, 0, EdgeRole.Bound, "c3", string.Empty, EdgeSide.None, 300, 0),
         ];
-        var pattern = new Pattern("T01", "canvas", 4, triangle, triangle, runs, [], [], [], [window], new(default, new(9, 0)), [triangle], new(150, 100), 20);
+        var cutout = new Cutout("window", window, window, new EdgeRun(0, 0, EdgeRole.Rim, "c4", string.Empty, EdgeSide.None, 200, 0));
+        var pattern = new Pattern("T01", "canvas", PieceKind.Facet, 4, triangle, triangle, runs, [], [], [], [], [cutout], new(default, new(9, 0)), [triangle], new(150, 100), 20);
         return new PieceSet([pattern], [.. new[] { "C1", "C2" }.SelectMany(cover => new[] { Piece(cover, "P1", "P2", false), Piece(cover, "P2", "P1", true) })]);
     }
 
@@ -55,6 +56,7 @@ internal static class Samples
             new(label == "P1" ? "H1" : "H2", EdgeRole.Hem, Partner: null),
             new("S1", EdgeRole.Seam, new PartnerRun($"{cover} {partner}", 1)),
             new(label == "P1" ? "B1" : "B2", EdgeRole.Bound, Partner: null),
+            new(label == "P1" ? "R1" : "R2", EdgeRole.Rim, Partner: null),
         ],
         ["F1"]);
 }

@@ -21,7 +21,7 @@ internal static class Jobs
         0,
         new SkirtWish(Mm(60)),
         new HemWish(Mm(38), Mm(12)),
-        new SeamWish(SeamMakeUp.Plain, Mm(15)),
+        SeamWish.Of(MakeUpForm.Plain, Mm(15)),
         [new Cloth("canvas", Mm(2030), Mm(10), Mm(10), 350, Nap.None, HasFace: true)],
         new LayWish(Mm(2), Mm(30), TurnRule.Grain, FaceDown: true, 10, 1),
         [],

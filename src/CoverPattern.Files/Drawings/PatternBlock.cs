@@ -19,7 +19,7 @@ internal static class PatternBlock
         [
             new DrawnLine(DrawingLayers.Cut, pattern.CutLine, IsClosed: true),
             new DrawnLine(DrawingLayers.Sew, pattern.SewLine, IsClosed: true),
-            .. pattern.Openings.Select(ring => new DrawnLine(DrawingLayers.InnerCut, ring, IsClosed: true)),
+            .. pattern.Cutouts.Select(cutout => new DrawnLine(DrawingLayers.InnerCut, cutout.CutLine, IsClosed: true)),
             .. pattern.Notches.Select(Stroke),
             .. pattern.Folds.Select(fold => Straight(DrawingLayers.Fold, fold.From, fold.To)),
             .. Arrow(pattern.Grain),

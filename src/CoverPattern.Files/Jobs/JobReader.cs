@@ -44,7 +44,7 @@ public static class JobReader
         var ease = top.Take<double>("ease", Values.Ratio);
         var skirt = new SkirtWish(top.Section("skirt").Take<Measure>("drop", Values.Length));
         var seam = ReadSeam(top.Section("seam"));
-        var hem = ReadHem(top.Section("hem"), seam.MakeUp, notes);
+        var hem = ReadHem(top.Section("hem"), seam.MakeUp.Form, notes);
         var cloths = ClothReader.Read(top.Sections("cloths"), notes);
         var lay = ReadLay(top.Section("lay"));
         // Where the list of cloths is refused as a whole, nobody knows how many there are.
@@ -68,11 +68,11 @@ public static class JobReader
 
     private static SeamWish ReadSeam(JobSection section)
     {
-        var makeUp = section.Take<SeamMakeUp>("makeUp", Values.Word);
-        return new SeamWish(makeUp, section.Take<Measure>("width", Values.Length, MakeUpDefaults.SeamWidth(makeUp)));
+        var makeUp = section.Take<MakeUpForm>("makeUp", Values.Word);
+        return SeamWish.Of(makeUp, section.Take<Measure>("width", Values.Length, MakeUpDefaults.SeamWidth(makeUp)));
     }
 
-    private static HemWish ReadHem(JobSection section, SeamMakeUp makeUp, JobNotes notes)
+    private static HemWish ReadHem(JobSection section, MakeUpForm makeUp, JobNotes notes)
     {
         var depth = section.Take<Measure>("depth", Values.Length, MakeUpDefaults.HemDepth(makeUp));
         var turnUnder = section.Take<Measure>("turnUnder", Values.Length, MakeUpDefaults.HemTurnUnder(makeUp, depth));

@@ -8,19 +8,21 @@ internal static class MakeUpDefaults
 {
     private const double TurnUnder = 12;
 
-    internal static string SeamWidth(SeamMakeUp makeUp) => makeUp switch
+    internal static string SeamWidth(MakeUpForm makeUp) => makeUp switch
     {
-        SeamMakeUp.Plain => "15 mm",
-        SeamMakeUp.Lapped => "25 mm",
-        SeamMakeUp.Felled => "15 mm",
-        SeamMakeUp.Welded => "40 mm",
+        MakeUpForm.Plain => "15 mm",
+        MakeUpForm.Lapped => "25 mm",
+        MakeUpForm.Felled or MakeUpForm.FolderFelled => "15 mm",
+        MakeUpForm.Welded or MakeUpForm.SplitWelded => "40 mm",
+        MakeUpForm.Bound => "12 mm",
+        MakeUpForm.Zip => "20 mm",
         _ => throw new ArgumentOutOfRangeException(nameof(makeUp), makeUp, "Unknown make-up of a seam."),
     };
 
     /// <summary>A sewn hem is 38 mm deep, a welded one 60 mm.</summary>
-    internal static string HemDepth(SeamMakeUp makeUp) => makeUp == SeamMakeUp.Welded ? "60 mm" : "38 mm";
+    internal static string HemDepth(MakeUpForm makeUp) => makeUp is MakeUpForm.Welded or MakeUpForm.SplitWelded ? "60 mm" : "38 mm";
 
     /// <summary>A sewn hem turns 12 mm under, unless it is too narrow for that; a welded one nothing.</summary>
-    internal static string HemTurnUnder(SeamMakeUp makeUp, Measure depth) =>
-        makeUp == SeamMakeUp.Welded || depth.Millimetres < TurnUnder ? "0 mm" : "12 mm";
+    internal static string HemTurnUnder(MakeUpForm makeUp, Measure depth) =>
+        makeUp is MakeUpForm.Welded or MakeUpForm.SplitWelded || depth.Millimetres < TurnUnder ? "0 mm" : "12 mm";
 }

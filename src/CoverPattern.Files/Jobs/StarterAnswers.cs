@@ -38,5 +38,5 @@ public sealed record StarterAnswers(DateOnly Date)
     public string RollWidth { get; init; } = "2.05 m";
 
     /// <summary>Question 6: how pieces are joined.</summary>
-    public SeamMakeUp MakeUp { get; init; } = SeamMakeUp.Plain;
+    public MakeUpForm MakeUp { get; init; } = MakeUpForm.Plain;
 }

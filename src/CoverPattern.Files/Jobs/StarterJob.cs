@@ -94,7 +94,7 @@ public static class StarterJob
     {
         "seam.width" => Quoted(MakeUpDefaults.SeamWidth(answers.MakeUp)),
         "hem.depth" => Quoted(MakeUpDefaults.HemDepth(answers.MakeUp)),
-        "hem.turnUnder" => Quoted(answers.MakeUp == SeamMakeUp.Welded ? "0 mm" : "12 mm"),
+        "hem.turnUnder" => Quoted(answers.MakeUp is MakeUpForm.Welded or MakeUpForm.SplitWelded ? "0 mm" : "12 mm"),
         "cloths[].mass" => Quoted("610 g/m2"),
         _ when !key.IsAssumable => null,
         _ => key.Kind is KeyKind.Whole or KeyKind.Flag ? key.Default : Quoted(key.Default),

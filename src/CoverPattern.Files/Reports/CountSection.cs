@@ -42,8 +42,8 @@ internal static class CountSection
         yield return ["Pieces", Printed.Count(estimate.PerCover.Pieces), Printed.Count(estimate.Total.Pieces)];
         foreach (var (one, all) in estimate.PerCover.Seams.Zip(estimate.Total.Seams))
         {
-            yield return [$"Seams, {Printed.Word(one.MakeUp)}", Printed.Count(one.Seams), Printed.Count(all.Seams)];
-            yield return [$"Seams, {Printed.Word(one.MakeUp)}, m", Printed.Metres(one.LengthMm), Printed.Metres(all.LengthMm)];
+            yield return [$"Seams, {one.MakeUp}", Printed.Count(one.Seams), Printed.Count(all.Seams)];
+            yield return [$"Seams, {one.MakeUp}, m", Printed.Metres(one.LengthMm), Printed.Metres(all.LengthMm)];
         }
 
         yield return ["Hem m", Printed.Metres(estimate.PerCover.HemMm), Printed.Metres(estimate.Total.HemMm)];

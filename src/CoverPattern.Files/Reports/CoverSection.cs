@@ -25,7 +25,7 @@ internal static class CoverSection
         yield return ["Lower edge", Printed.Mm(result.Estimate.PerCover.HemMm) + " mm", "finished girth, after ease; one cover"];
         yield return ["Skirt drop", Printed.Mm(job.Skirt.Drop.Millimetres) + " mm", $"typed: {job.Skirt.Drop.Typed}; below the lowest base hub centres, before ease"];
         yield return ["Hem", Printed.Mm(job.Hem.Allowance) + " mm", $"depth {job.Hem.Depth.Typed} and turn-under {job.Hem.TurnUnder.Typed}"];
-        yield return ["Seams", Printed.Word(job.Seam.MakeUp), $"width {job.Seam.Width.Typed}"];
+        yield return ["Seams", Printed.Word(job.Seam.MakeUp.Form), $"width {job.Seam.MakeUp.Width.Typed}"];
     }
 
     private static string StandOff(StandOffWish standOff)

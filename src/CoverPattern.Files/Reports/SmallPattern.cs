@@ -26,7 +26,7 @@ internal sealed class SmallPattern(Pattern pattern, double ratio)
     [
         [Apply(pattern.Grain.From), Apply(pattern.Grain.To)],
         .. pattern.Folds.Select(fold => ImmutableArray.Create(Apply(fold.From), Apply(fold.To))),
-        .. pattern.Openings.SelectMany(ring => ring.Select((corner, i) => ImmutableArray.Create(Apply(corner), Apply(ring[(i + 1) % ring.Length])))),
+        .. pattern.Cutouts.Select(cutout => cutout.CutLine).SelectMany(ring => ring.Select((corner, i) => ImmutableArray.Create(Apply(corner), Apply(ring[(i + 1) % ring.Length])))),
     ];
 
     /// <summary>Everything that is drawn, in order of painting. Notches cross the whole allowance.</summary>

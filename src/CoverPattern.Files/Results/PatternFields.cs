@@ -12,6 +12,7 @@ internal static class PatternFields
     {
         ["id"] = pattern.Id,
         ["cloth"] = pattern.Cloth,
+        ["kind"] = JsonWords.Of(pattern.Kind),
         ["quantity"] = pattern.Quantity,
         ["sewLine"] = JsonWords.Of(pattern.SewLine),
         ["cutLine"] = JsonWords.Of(pattern.CutLine),
@@ -19,7 +20,8 @@ internal static class PatternFields
         ["folds"] = JsonWords.List(pattern.Folds, fold => Segment(fold.From, fold.To)),
         ["notches"] = JsonWords.List(pattern.Notches, Write),
         ["drills"] = JsonWords.List(pattern.Drills, Write),
-        ["openings"] = JsonWords.List(pattern.Openings, ring => JsonWords.Of(ring)),
+        ["lines"] = JsonWords.List(pattern.Lines, Write),
+        ["cutouts"] = JsonWords.List(pattern.Cutouts, Write),
         ["grain"] = Segment(pattern.Grain.From, pattern.Grain.To),
         ["facets"] = JsonWords.List(pattern.Facets, ring => JsonWords.Of(ring)),
         ["labelSpot"] = JsonWords.Of(pattern.LabelSpot),
@@ -29,21 +31,24 @@ internal static class PatternFields
     public static Pattern Read(JsonPlace place)
     {
         place.AllowOnly(
-            "id", "cloth", "quantity", "sewLine", "cutLine", "runs", "folds", "notches", "drills", "openings", "grain", "facets",
+            "id", "cloth", "kind", "quantity", "sewLine", "cutLine", "runs", "folds", "notches", "drills", "lines", "cutouts", "grain", "facets",
             "labelSpot", "labelRadiusMm");
         var sewLine = place.Field("sewLine").Ring();
         var runs = place.Field("runs").Items(run => ReadRun(run, sewLine.Length));
+        var cutouts = place.Field("cutouts").Items(ReadCutout);
         return new Pattern(
             place.Field("id").Name(),
             place.Field("cloth").Name(),
+            place.Field("kind").Word<PieceKind>(),
             place.Field("quantity").Whole(0, int.MaxValue),
             sewLine,
             place.Field("cutLine").Ring(),
             runs,
             place.Field("folds").Items(ReadFold),
-            place.Field("notches").Items(notch => ReadNotch(notch, runs.Length)),
+            place.Field("notches").Items(notch => ReadNotch(notch, runs.Length + cutouts.Length)),
             place.Field("drills").Items(ReadDrill),
-            place.Field("openings").Items(ring => ring.Ring()),
+            place.Field("lines").Items(ReadLine),
+            cutouts,
             ReadGrain(place.Field("grain")),
             place.Field("facets").Items(ring => ring.Ring()),
             place.Field("labelSpot").Point(),
@@ -60,6 +65,7 @@ internal static class PatternFields
     {
         ["role"] = JsonWords.Of(run.Role),
         ["arcClass"] = run.ArcClass,
+        ["makeUp"] = run.MakeUp,
         ["side"] = JsonWords.Of(run.Side),
         ["from"] = run.From,
         ["to"] = run.To,
@@ -83,14 +89,29 @@ internal static class PatternFields
         ["purpose"] = drill.Purpose,
     };
 
+    private static JsonNode Write(MarkLine line) => new JsonObject
+    {
+        ["path"] = JsonWords.Of(line.Path),
+        ["purpose"] = line.Purpose,
+    };
+
+    private static JsonNode Write(Cutout cutout) => new JsonObject
+    {
+        ["purpose"] = cutout.Purpose,
+        ["rim"] = JsonWords.Of(cutout.Rim),
+        ["cutLine"] = JsonWords.Of(cutout.CutLine),
+        ["run"] = Write(cutout.Run),
+    };
+
     private static EdgeRun ReadRun(JsonPlace place, int corners)
     {
-        place.AllowOnly("role", "arcClass", "side", "from", "to", "lengthMm", "allowanceMm");
+        place.AllowOnly("role", "arcClass", "makeUp", "side", "from", "to", "lengthMm", "allowanceMm");
         return new EdgeRun(
             place.Field("from").Whole(0, corners),
             place.Field("to").Whole(0, corners),
             place.Field("role").Word<EdgeRole>(),
             place.Field("arcClass").Text(),
+            place.Field("makeUp").Text(),
             place.Field("side").Word<EdgeSide>(),
             place.Field("lengthMm").Length(),
             place.Field("allowanceMm").Length());
@@ -106,6 +127,19 @@ internal static class PatternFields
             place.Field("onSewLine").Point(),
             place.Field("outer").Point(),
             place.Field("inner").Point());
+    }
+
+    private static MarkLine ReadLine(JsonPlace place)
+    {
+        place.AllowOnly("path", "purpose");
+        return new MarkLine(place.Field("path").Items(point => point.Point()), place.Field("purpose").Text());
+    }
+
+    private static Cutout ReadCutout(JsonPlace place)
+    {
+        place.AllowOnly("purpose", "rim", "cutLine", "run");
+        var rim = place.Field("rim").Ring();
+        return new Cutout(place.Field("purpose").Text(), rim, place.Field("cutLine").Ring(), ReadRun(place.Field("run"), rim.Length));
     }
 
     private static FoldLine ReadFold(JsonPlace place)

@@ -25,7 +25,7 @@ internal static class PieceReferences
                 throw new ResultFormatException($"pieces[{i}].pattern", $"there is no pattern \"{piece.Pattern}\".");
             }
 
-            Count(piece.Runs.Length, pattern.Runs.Length, $"pieces[{i}].runs");
+            Count(piece.Runs.Length, pattern.Runs.Length + pattern.Cutouts.Length, $"pieces[{i}].runs");
             Count(piece.Facets.Length, pattern.Facets.Length, $"pieces[{i}].facets");
             CheckPartners(piece, $"pieces[{i}]", pieces);
         }

@@ -48,7 +48,7 @@ internal static class SummaryFields
         ["worstPartnerDifferenceMm"] = Round(numbers.WorstPartnerDifferenceMm),
         ["byMakeUp"] = List(result.Estimate.PerCover.Seams.Select(seam => new JsonObject
         {
-            ["makeUp"] = Word(seam.MakeUp.ToString()),
+            ["makeUp"] = seam.MakeUp,
             ["count"] = seam.Seams,
             ["lengthMm"] = Round(seam.LengthMm),
         })),

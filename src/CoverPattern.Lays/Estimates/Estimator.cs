@@ -23,12 +23,12 @@ public static class Estimator
         var patterns = LaidShapes.ById(pieces);
         var counted = Lays(job, pieces, patterns, lays);
         var covers = pieces.Pieces.GroupBy(piece => CoverLabels.CoverOf(piece.Label), StringComparer.Ordinal)
-            .Select(cover => CoverSewing(job, patterns, [.. cover]))
+            .Select(cover => CoverSewing(patterns, [.. cover]))
             .ToArray();
         return new Estimate(
             counted,
-            covers.Length > 0 ? covers[0] : Total(job, covers),
-            Total(job, covers),
+            covers.Length > 0 ? covers[0] : Total(covers),
+            Total(covers),
             counted.Sum(lay => lay.ClothAreaM2),
             counted.Sum(lay => lay.PieceAreaM2),
             counted.Sum(lay => lay.FalloutM2),
@@ -61,17 +61,24 @@ public static class Estimator
     }
 
     /// <summary>Sewing of one cover: each seam has two sides that bear the same label and is counted once.</summary>
-    private static SewingEstimate CoverSewing(Job job, Dictionary<string, Pattern> patterns, ImmutableArray<Piece> pieces)
+    private static SewingEstimate CoverSewing(Dictionary<string, Pattern> patterns, ImmutableArray<Piece> pieces)
     {
-        var runs = pieces.SelectMany(piece => piece.Runs.Select((run, i) => (run.Arc, run.Role, patterns[piece.Pattern].Runs[i].LengthMm))).ToArray();
-        var seams = runs.Where(run => run.Role == EdgeRole.Seam).DistinctBy(run => run.Arc, StringComparer.Ordinal).ToArray();
+        var runs = pieces.SelectMany(piece => patterns[piece.Pattern].Runs.Select((run, i) => (piece.Runs[i].Arc, run.Role, run.MakeUp, run.LengthMm))).ToArray();
+        var seams = runs.Where(run => run.Role == EdgeRole.Seam).DistinctBy(run => run.Arc, StringComparer.Ordinal)
+            .GroupBy(run => run.MakeUp, StringComparer.Ordinal)
+            .OrderBy(group => group.Key, StringComparer.Ordinal)
+            .Select(group => new SeamEstimate(group.Key, group.Count(), group.Sum(run => run.LengthMm)));
         var hem = runs.Where(run => run.Role == EdgeRole.Hem).Sum(run => run.LengthMm);
-        return new SewingEstimate(1, pieces.Length, [new SeamEstimate(job.Seam.MakeUp, seams.Length, seams.Sum(seam => seam.LengthMm))], hem);
+        return new SewingEstimate(1, pieces.Length, [.. seams], hem);
     }
 
-    private static SewingEstimate Total(Job job, SewingEstimate[] covers) => new(
+    private static SewingEstimate Total(SewingEstimate[] covers) => new(
         covers.Length,
         covers.Sum(cover => cover.Pieces),
-        [new SeamEstimate(job.Seam.MakeUp, covers.Sum(cover => cover.Seams.Sum(seam => seam.Seams)), covers.Sum(cover => cover.Seams.Sum(seam => seam.LengthMm)))],
+        [
+            .. covers.SelectMany(cover => cover.Seams).GroupBy(seam => seam.MakeUp, StringComparer.Ordinal)
+                .OrderBy(group => group.Key, StringComparer.Ordinal)
+                .Select(group => new SeamEstimate(group.Key, group.Sum(seam => seam.Seams), group.Sum(seam => seam.LengthMm))),
+        ],
         covers.Sum(cover => cover.HemMm));
 }

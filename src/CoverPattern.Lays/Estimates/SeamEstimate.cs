@@ -1,9 +1,7 @@
-using CoverPattern.Patterns.Jobs;
-
 namespace CoverPattern.Lays.Estimates;
 
 /// <summary>Seams of one construction.</summary>
-/// <param name="MakeUp">The construction.</param>
+/// <param name="MakeUp">Name of the construction.</param>
 /// <param name="Seams">How many seams; each is counted once, not once a side.</param>
 /// <param name="LengthMm">Their sewn length, millimetres.</param>
-public sealed record SeamEstimate(SeamMakeUp MakeUp, int Seams, double LengthMm);
+public sealed record SeamEstimate(string MakeUp, int Seams, double LengthMm);

@@ -2,5 +2,8 @@ namespace CoverPattern.Patterns.Jobs;
 
 /// <summary>How pieces are joined all over the cover.</summary>
 /// <param name="MakeUp">The construction.</param>
-/// <param name="Width">Plain: the allowance of each side; else the finished width. Positive.</param>
-public sealed record SeamWish(SeamMakeUp MakeUp, Measure Width);
+public sealed record SeamWish(MakeUp MakeUp)
+{
+    /// <summary>The usual make-up of a form all over the cover.</summary>
+    public static SeamWish Of(MakeUpForm form, Measure width) => new(MakeUp.Of(form, width));
+}

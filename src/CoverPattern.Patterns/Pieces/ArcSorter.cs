@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using System.Collections.Immutable;
 using System.Globalization;
@@ -19,7 +20,7 @@ internal static class ArcSorter
     internal static ImmutableArray<ArcClass> Sort(ImmutableArray<Arc> arcs)
     {
         var order = Enumerable.Range(0, arcs.Length)
-            .OrderBy(i => arcs[i].Role).ThenBy(i => arcs[i].MakeUp).ThenBy(i => arcs[i].LengthMm).ThenBy(i => i);
+            .OrderBy(i => arcs[i].Role).ThenBy(i => arcs[i].MakeUp?.Name, StringComparer.Ordinal).ThenBy(i => arcs[i].LengthMm).ThenBy(i => i);
         var classes = new List<ArcClass>();
         var byArc = new ArcClass[arcs.Length];
         foreach (var arc in order)

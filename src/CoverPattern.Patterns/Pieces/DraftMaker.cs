@@ -49,7 +49,7 @@ internal sealed class DraftMaker
         var side = arc.Role != EdgeRole.Seam ? EdgeSide.None : arc.First == edge.Side ? EdgeSide.Over : EdgeSide.Under;
         var allowance = arc.Role == EdgeRole.Hem
             ? job.Hem.Allowance
-            : Allowance.OfSeam(arc.MakeUp, job.Seam.Width.Millimetres, side);
+            : Allowance.OfSeam(arc.MakeUp!, side);
         return new DraftRun(edge.Arc, classes[edge.Arc], side, allowance, edge.Side);
     }
 

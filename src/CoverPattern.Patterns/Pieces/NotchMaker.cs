@@ -19,20 +19,20 @@ internal static class NotchMaker
     /// <param name="edge">The run's sew edge.</param>
     /// <param name="run">Index of the run.</param>
     /// <param name="side">Which side of the seam it is.</param>
-    /// <param name="makeUp">Welded edges are never slit.</param>
+    /// <param name="makeUp">Welded and bound edges are never slit.</param>
     /// <param name="fromOver">Distances from the start of the over side.</param>
-    internal static ImmutableArray<Notch> Make(SewEdge edge, int run, EdgeSide side, SeamMakeUp makeUp, ImmutableArray<double> fromOver)
+    internal static ImmutableArray<Notch> Make(SewEdge edge, int run, EdgeSide side, MakeUp makeUp, ImmutableArray<double> fromOver)
     {
         var length = Point2.Distance(edge.From, edge.To);
         var distances = side == EdgeSide.Over ? fromOver : [.. fromOver.Select(at => length - at).Order()];
         return [.. distances.Select(at => MakeOne(edge, run, makeUp, at))];
     }
 
-    private static Notch MakeOne(SewEdge edge, int run, SeamMakeUp makeUp, double at)
+    private static Notch MakeOne(SewEdge edge, int run, MakeUp makeUp, double at)
     {
         var onSewLine = edge.From + (at * edge.Along);
         var outer = onSewLine + (edge.Allowance * edge.Outward);
-        var form = makeUp == SeamMakeUp.Welded ? NotchForm.Tick : NotchForm.Slit;
+        var form = makeUp.IsWelded || makeUp.Form == MakeUpForm.Bound ? NotchForm.Tick : NotchForm.Slit;
         var depth = form == NotchForm.Tick ? TickLength : Math.Min(LongestSlit, LargestShare * edge.Allowance);
         return new Notch(run, at, form, Grid.Snap(onSewLine), Grid.Snap(outer), Grid.Snap(outer - (depth * edge.Outward)));
     }

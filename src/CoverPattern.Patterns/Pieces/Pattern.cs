@@ -6,6 +6,7 @@ namespace CoverPattern.Patterns.Pieces;
 /// <summary>The shape of one or more equal pieces, seen from outside, grain along +x; everything in millimetres on the grid.</summary>
 /// <param name="Id">Short name, such as "T03".</param>
 /// <param name="Cloth">Name of the cloth it is cut from.</param>
+/// <param name="Kind">What the piece is.</param>
 /// <param name="Quantity">Pieces of this shape over all covers.</param>
 /// <param name="SewLine">Ring, counter-clockwise seen from outside, first point not repeated.</param>
 /// <param name="CutLine">Ring round the sew line with all allowances, counter-clockwise.</param>
@@ -13,7 +14,8 @@ namespace CoverPattern.Patterns.Pieces;
 /// <param name="Folds">Lines where the cloth goes over a strut uncut.</param>
 /// <param name="Notches">Marks at which partner edges meet.</param>
 /// <param name="Drills">Marks inside the piece; drawn, never pierced.</param>
-/// <param name="Openings">Inner cuts: rings, clockwise.</param>
+/// <param name="Lines">Further lines drawn on the cloth, such as clip lines; never cut.</param>
+/// <param name="Cutouts">Holes; the run of the first counts as the one after the last of <paramref name="Runs"/>, and so on.</param>
 /// <param name="Grain">Line along the warp, drawn in the middle of the piece.</param>
 /// <param name="Facets">Rings of the plane faces that make up the piece; the first is the main one.</param>
 /// <param name="LabelSpot">Centre of the free circle in which the label is written.</param>
@@ -21,6 +23,7 @@ namespace CoverPattern.Patterns.Pieces;
 public sealed record Pattern(
     string Id,
     string Cloth,
+    PieceKind Kind,
     int Quantity,
     ImmutableArray<Point2> SewLine,
     ImmutableArray<Point2> CutLine,
@@ -28,7 +31,8 @@ public sealed record Pattern(
     ImmutableArray<FoldLine> Folds,
     ImmutableArray<Notch> Notches,
     ImmutableArray<DrillMark> Drills,
-    ImmutableArray<ImmutableArray<Point2>> Openings,
+    ImmutableArray<MarkLine> Lines,
+    ImmutableArray<Cutout> Cutouts,
     GrainLine Grain,
     ImmutableArray<ImmutableArray<Point2>> Facets,
     Point2 LabelSpot,

@@ -17,7 +17,7 @@ internal static class PatternCheck
         {
             yield return new Fault(
                 "seam.width",
-                job.Seam.Width.Typed,
+                job.Seam.MakeUp.Width.Typed,
                 FormattableString.Invariant($"Piece {label}: an allowance of {widest:0.#} mm is larger than the piece, whose largest inscribed circle has the radius {pattern.LabelRadius:0.#} mm. Take a narrower seam or a larger frame."));
         }
 
@@ -33,7 +33,7 @@ internal static class PatternCheck
         {
             yield return new Fault(
                 "seam.width",
-                job.Seam.Width.Typed,
+                job.Seam.MakeUp.Width.Typed,
                 FormattableString.Invariant($"Piece {label}: allowances of {widest:0.#} mm and a hem of {job.Hem.Allowance:0.#} mm cross each other. Take narrower ones."));
         }
     }

@@ -35,12 +35,14 @@ internal static class PatternMaker
         return new Pattern(
             string.Empty,
             string.Empty,
+            PieceKind.Facet,
             0,
             sewLine,
             [.. outlines.CutLine.Select(point => point - origin)],
             [.. draft.Runs.Select((run, i) => MakeRun(run, i, edges))],
             [.. draft.Folds.Select(fold => new FoldLine(Place(fold.From), Place(fold.To)))],
             [.. draft.Runs.SelectMany((run, i) => Notches(run, i, edges[i], bothWays))],
+            [],
             [],
             [],
             Grain(label),
@@ -53,12 +55,12 @@ internal static class PatternMaker
         [.. draft.Runs.Select((run, i) => new SewEdge(sewLine[i], sewLine[(i + 1) % sewLine.Length], run.Class.Role, run.Allowance))];
 
     private static EdgeRun MakeRun(DraftRun run, int i, ImmutableArray<SewEdge> edges) => new(
-        i, (i + 1) % edges.Length, run.Class.Role, run.Class.Label, run.Side, Point2.Distance(edges[i].From, edges[i].To), run.Allowance);
+        i, (i + 1) % edges.Length, run.Class.Role, run.Class.Label, run.Class.MakeUp?.Name ?? string.Empty, run.Side, Point2.Distance(edges[i].From, edges[i].To), run.Allowance);
 
     private static ImmutableArray<Notch> Notches(DraftRun run, int i, SewEdge edge, IReadOnlySet<string> bothWays) =>
         run.Class.Role != EdgeRole.Seam
             ? []
-            : NotchMaker.Make(edge, i, run.Side, run.Class.MakeUp, MarkPattern.At(run.Class.LengthMm, run.Class.MarkCode, bothWays.Contains(run.Class.Label)));
+            : NotchMaker.Make(edge, i, run.Side, run.Class.MakeUp!, MarkPattern.At(run.Class.LengthMm, run.Class.MarkCode, bothWays.Contains(run.Class.Label)));
 
     /// <summary>The grain line runs along +x through the largest circle inside the piece, below the label.</summary>
     private static GrainLine Grain(InscribedCircle circle)

@@ -27,16 +27,16 @@ public static class SeamPlanner
         return new SeamPlan([.. shell.Edges.Select(edge => PlanEdge(job.Seam.MakeUp, shell, edge))]);
     }
 
-    private static EdgePlan PlanEdge(SeamMakeUp makeUp, Shell shell, ShellEdge edge)
+    private static EdgePlan PlanEdge(MakeUp makeUp, Shell shell, ShellEdge edge)
     {
         if (edge.Right < 0)
         {
-            return new EdgePlan(EdgeRole.Hem, makeUp, -1);
+            return new EdgePlan(EdgeRole.Hem, null, -1);
         }
 
         return shell.Faces[edge.Left].Kind == shell.Faces[edge.Right].Kind
             ? new EdgePlan(EdgeRole.Seam, makeUp, FaceOver(shell, edge))
-            : new EdgePlan(EdgeRole.Fold, makeUp, -1);
+            : new EdgePlan(EdgeRole.Fold, null, -1);
     }
 
     private static int FaceOver(Shell shell, ShellEdge edge)

@@ -79,7 +79,7 @@ public class LayDrawingTests
             Assert.Equal(0, label.TurnDegrees);
             var sewLine = Rings.ToSteps(map.Apply(pattern.SewLine));
             Assert.All(corners, corner => Assert.Equal(1, ExactPredicates.Locate(sewLine, corner)));
-            Assert.All(pattern.Openings, opening =>
+            Assert.All(pattern.Cutouts.Select(cutout => cutout.CutLine), opening =>
                 Assert.All(corners, corner => Assert.Equal(-1, ExactPredicates.Locate(Rings.ToSteps(map.Apply(opening)), corner))));
             var (from, to) = (Grid.ToSteps(map.Apply(pattern.Grain.From)), Grid.ToSteps(map.Apply(pattern.Grain.To)));
             Assert.All(corners.Zip([.. corners[1..], corners[0]]), side =>

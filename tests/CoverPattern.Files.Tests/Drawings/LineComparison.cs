@@ -22,7 +22,7 @@ internal static class LineComparison
     {
         yield return ("CUT", map.Apply(pattern.CutLine));
         yield return ("SEW", map.Apply(pattern.SewLine));
-        foreach (var ring in pattern.Openings)
+        foreach (var ring in pattern.Cutouts.Select(cutout => cutout.CutLine))
         {
             yield return ("INNER_CUT", map.Apply(ring));
         }

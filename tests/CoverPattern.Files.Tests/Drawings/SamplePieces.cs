@@ -54,11 +54,14 @@ internal static class SamplePieces
         var plain = Shape("T02", [new(0, 0), new(800.5, 0), new(800.5, 700.25), new(0, 600)], [15, 15, 40, 15], new Point2(400, 120), 90);
         return plain with
         {
-            Openings = [[new(250, 250), new(250, 500), new(550, 500), new(550, 250)]],
+            Cutouts = [Hole([new(250, 250), new(250, 500), new(550, 500), new(550, 250)])],
             Drills = [new DrillMark(new Point2(650, 580), "Schlaufe größer")],
             Notches = [.. plain.Notches.Select(notch => notch with { Form = NotchForm.Tick })],
         };
     }
+
+    private static Cutout Hole(ImmutableArray<Point2> ring) =>
+        new("window", ring, ring, new EdgeRun(0, 0, EdgeRole.Rim, "c9", string.Empty, EdgeSide.None, 1100, 0));
 
     private static Pattern Strip()
     {
@@ -77,15 +80,15 @@ internal static class SamplePieces
     {
         var half = new Point2(radius * 0.8, 0);
         return new Pattern(
-            id, "canvas", 2, sewLine, CutLine(sewLine, allowances), Runs(sewLine, allowances), Folds: [],
-            [.. sewLine.Select((_, i) => MiddleNotch(sewLine, allowances, i))], Drills: [], Openings: [],
+            id, "canvas", PieceKind.Facet, 2, sewLine, CutLine(sewLine, allowances), Runs(sewLine, allowances), Folds: [],
+            [.. sewLine.Select((_, i) => MiddleNotch(sewLine, allowances, i))], Drills: [], Lines: [], Cutouts: [],
             new GrainLine(spot - half, spot + half), Facets: [sewLine], spot, radius);
     }
 
     private static ImmutableArray<EdgeRun> Runs(ImmutableArray<Point2> sewLine, double[] allowances) =>
     [
         .. sewLine.Select((corner, i) => new EdgeRun(
-            i, (i + 1) % sewLine.Length, i == 0 ? EdgeRole.Hem : EdgeRole.Seam, $"c{i}", (EdgeSide)(i % 3),
+            i, (i + 1) % sewLine.Length, i == 0 ? EdgeRole.Hem : EdgeRole.Seam, $"c{i}", string.Empty, (EdgeSide)(i % 3),
             Point2.Distance(corner, sewLine[(i + 1) % sewLine.Length]), allowances[i])),
     ];
 

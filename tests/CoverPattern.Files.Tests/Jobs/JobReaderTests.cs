@@ -47,7 +47,7 @@ public sealed class JobReaderTests
         Assert.Equal(25, job.StandOff.Millimetres);
         Assert.Equal(0.003, job.Ease);
         Assert.Equal(50, job.Hem.Allowance);
-        Assert.Equal(new SeamWish(SeamMakeUp.Plain, new Measure(15, "15 mm")), job.Seam);
+        Assert.Equal(SeamWish.Of(MakeUpForm.Plain, new Measure(15, "15 mm")), job.Seam);
         // 2000 less twice 10 + 10.
         Assert.Equal(1960, job.Cloths.Single().UsableWidth);
         Assert.Null(job.Cloths.Single().MassPerArea);
@@ -79,7 +79,7 @@ public sealed class JobReaderTests
         Assert.Empty(job.Assumed);
         Assert.Equal(("Grün – 24″", 12, -0.002), (job.Title, job.Covers, job.Ease));
         Assert.Equal(("7", 7, new Measure(4800.5, "4800.5 mm")), (job.Frame.Cut, job.Frame.Rows, job.Frame.Size));
-        Assert.Equal(new Measure(12.7, "12,7 mm"), job.Seam.Width);
+        Assert.Equal(new Measure(12.7, "12,7 mm"), job.Seam.MakeUp.Width);
         Assert.Equal(new Measure(1500, "1500 mm"), job.Cloths[0].RollWidth);
         Assert.Equal((Nap.OneWay, false), (job.Cloths[0].Nap, job.Cloths[0].HasFace));
         Assert.Equal((Nap.None, true, 350.0), (job.Cloths[1].Nap, job.Cloths[1].HasFace, job.Cloths[1].MassPerArea!.Value));
@@ -97,8 +97,8 @@ public sealed class JobReaderTests
     {
         var job = JobReader.Read(With("\"seam\": { \"makeUp\": \"" + makeUp + "\" }")).Job!;
 
-        Assert.Equal((width, depth, turnUnder), (job.Seam.Width.Millimetres, job.Hem.Depth.Millimetres, job.Hem.TurnUnder.Millimetres));
-        Assert.Contains(job.Assumed, assumption => assumption.Place == "seam.width" && assumption.Value == job.Seam.Width.Typed);
+        Assert.Equal((width, depth, turnUnder), (job.Seam.MakeUp.Width.Millimetres, job.Hem.Depth.Millimetres, job.Hem.TurnUnder.Millimetres));
+        Assert.Contains(job.Assumed, assumption => assumption.Place == "seam.width" && assumption.Value == job.Seam.MakeUp.Width.Typed);
         Assert.DoesNotContain(job.Assumed, assumption => assumption.Place == "seam.makeUp");
     }
 
@@ -134,7 +134,7 @@ public sealed class JobReaderTests
     [InlineData("\"hem\": { \"depth\": 10, \"turnUnder\": 12 }", "hem.turnUnder", "12 mm", "the hem's depth, 10 mm")]
     [InlineData("\"seam\": { \"makeUp\": \"welded\", \"width\": 0 }", "seam.width", "0", "1 mm to 200 mm")]
     [InlineData("\"seam\": { \"makeUp\": \"weldd\" }", "seam.makeUp", "\"weldd\"", "did you mean \"welded\"?")]
-    [InlineData("\"seam\": { \"makeUp\": \"glued\" }", "seam.makeUp", "\"glued\"", "one of \"plain\", \"lapped\", \"felled\", \"welded\"")]
+    [InlineData("\"seam\": { \"makeUp\": \"glued\" }", "seam.makeUp", "\"glued\"", "one of \"plain\", \"lapped\", \"felled\", \"folderFelled\"")]
     [InlineData("\"seam\": { \"makeUp\": 1 }", "seam.makeUp", "1", "one of")]
     [InlineData("\"lay\": { \"faceDown\": \"yes\" }", "lay.faceDown", "\"yes\"", "true or false")]
     [InlineData("\"lay\": { \"seed\": -1 }", "lay.seed", "-1", "0 to 2147483647")]

@@ -17,16 +17,16 @@ public sealed class SampleTests
 
     // The form as the samples' comments tell it; millimetres by hand.
     [Theory]
-    [InlineData("orchard-5m.json", 3, 5, FrameMeasure.Diameter, 5000, SeamMakeUp.Plain)]
-    [InlineData("meadow-24ft.json", 3, 5, FrameMeasure.Diameter, 7315.2, SeamMakeUp.Plain)]
-    [InlineData("garden-2v.json", 2, 3, FrameMeasure.FloorDiameter, 4000, SeamMakeUp.Felled)]
-    [InlineData("market-4v.json", 4, 7, FrameMeasure.Height, 3200, SeamMakeUp.Welded)]
-    public void Read_Sample_HoldsItsFrame(string name, int frequency, int rows, FrameMeasure measure, double size, SeamMakeUp makeUp)
+    [InlineData("orchard-5m.json", 3, 5, FrameMeasure.Diameter, 5000, MakeUpForm.Plain)]
+    [InlineData("meadow-24ft.json", 3, 5, FrameMeasure.Diameter, 7315.2, MakeUpForm.Plain)]
+    [InlineData("garden-2v.json", 2, 3, FrameMeasure.FloorDiameter, 4000, MakeUpForm.Felled)]
+    [InlineData("market-4v.json", 4, 7, FrameMeasure.Height, 3200, MakeUpForm.Welded)]
+    public void Read_Sample_HoldsItsFrame(string name, int frequency, int rows, FrameMeasure measure, double size, MakeUpForm makeUp)
     {
         var job = JobReader.Read(SampleJobs.Text(name)).Job!;
 
         Assert.Equal((frequency, rows, measure, size), (job.Frame.Frequency, job.Frame.Rows, job.Frame.Measure, job.Frame.Size.Millimetres));
-        Assert.Equal(makeUp, job.Seam.MakeUp);
+        Assert.Equal(makeUp, job.Seam.MakeUp.Form);
     }
 
     [Theory]

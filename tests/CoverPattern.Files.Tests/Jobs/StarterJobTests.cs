@@ -41,7 +41,7 @@ public sealed class StarterJobTests
             HubHeight = "3/4 in",
             ClothName = "duck",
             RollWidth = "72 in",
-            MakeUp = SeamMakeUp.Welded,
+            MakeUp = MakeUpForm.Welded,
         };
 
         var job = JobReader.Read(StarterJob.Write(answers)).Job!;
@@ -51,7 +51,7 @@ public sealed class StarterJobTests
         // By hand: 3/4 in.
         Assert.Equal((0, 19.05), (job.Skirt.Drop.Millimetres, job.StandOff.Millimetres));
         Assert.Equal(("duck", "72 in"), (job.Cloths.Single().Name, job.Cloths.Single().RollWidth.Typed));
-        Assert.Equal((SeamMakeUp.Welded, 40, 60), (job.Seam.MakeUp, job.Seam.Width.Millimetres, job.Hem.Allowance));
+        Assert.Equal((MakeUpForm.Welded, 40, 60), (job.Seam.MakeUp.Form, job.Seam.MakeUp.Width.Millimetres, job.Hem.Allowance));
         Assert.DoesNotContain(job.Assumed, assumption => assumption.Place is "seam.makeUp" or "skirt.drop" or "standOff.tubeRadius");
     }
 
@@ -59,7 +59,7 @@ public sealed class StarterJobTests
     public void Write_EveryCommentedDefault_CanBeTakenIn()
     {
         // Taking the "// " away before a key must give a job that assumes nothing.
-        var text = StarterJob.Write(new StarterAnswers(Day) { MakeUp = SeamMakeUp.Felled });
+        var text = StarterJob.Write(new StarterAnswers(Day) { MakeUp = MakeUpForm.Felled });
         var taken = string.Join('\n', text.Split('\n').Select(line => line.TrimStart().StartsWith("// \"", StringComparison.Ordinal) ? line.Replace("// ", "", StringComparison.Ordinal) : line));
 
         var reading = JobReader.Read(taken);
@@ -86,13 +86,13 @@ public sealed class StarterJobTests
 
     [Fact]
     public void Write_AnyFrame_ReadsBack() =>
-        Gen.Select(Gen.Int[1, 8], Gen.Int[1, 23], Gen.Bool, Gen.Enum<SeamMakeUp>()).Where((frequency, rows, _, _) => rows <= CutNames.MostRows(frequency)).Sample((frequency, rows, named, makeUp) =>
+        Gen.Select(Gen.Int[1, 8], Gen.Int[1, 23], Gen.Bool, Gen.Enum<MakeUpForm>()).Where((frequency, rows, _, _) => rows <= CutNames.MostRows(frequency)).Sample((frequency, rows, named, makeUp) =>
         {
             var cut = named ? CutNames.Of(frequency, rows).Name : FormattableString.Invariant($"{rows}");
 
             var reading = JobReader.Read(StarterJob.Write(new StarterAnswers(Day) { Frequency = frequency, Cut = cut, MakeUp = makeUp }));
 
             Assert.Empty(reading.Faults);
-            Assert.Equal((frequency, rows, makeUp), (reading.Job!.Frame.Frequency, reading.Job.Frame.Rows, reading.Job.Seam.MakeUp));
+            Assert.Equal((frequency, rows, makeUp), (reading.Job!.Frame.Frequency, reading.Job.Frame.Rows, reading.Job.Seam.MakeUp.Form));
         });
 }

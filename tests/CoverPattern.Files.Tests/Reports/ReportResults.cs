@@ -25,7 +25,7 @@ internal static class ReportResults
         0.003,
         new SkirtWish(Mm(60)),
         new HemWish(Mm(38), Mm(12)),
-        new SeamWish(SeamMakeUp.Plain, Mm(15)),
+        SeamWish.Of(MakeUpForm.Plain, Mm(15)),
         [new Cloth("canvas", Mm(2030), Mm(10), Mm(10), 350, Nap.None, HasFace: true)],
         new LayWish(Mm(2), Mm(30), TurnRule.Grain, FaceDown: true, 1, 7),
         [new Assumption("ease", "0.3 %", "common practice, no source"), new Assumption("skirt.drop", "60 mm", "common practice, no source")],

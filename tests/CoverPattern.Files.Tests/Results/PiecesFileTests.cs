@@ -29,15 +29,16 @@ public class PiecesFileTests
         var pattern = Parse(set)["patterns"]![1]!;
 
         Assert.Equal(
-            ["id", "cloth", "quantity", "sewLine", "cutLine", "runs", "folds", "notches", "drills", "openings", "grain", "facets", "labelSpot", "labelRadiusMm"],
+            ["id", "cloth", "kind", "quantity", "sewLine", "cutLine", "runs", "folds", "notches", "drills", "lines", "cutouts", "grain", "facets", "labelSpot", "labelRadiusMm"],
             Fields(pattern));
-        Assert.Equal(["role", "arcClass", "side", "from", "to", "lengthMm", "allowanceMm"], Fields(pattern["runs"]![0]!));
+        Assert.Equal(["role", "arcClass", "makeUp", "side", "from", "to", "lengthMm", "allowanceMm"], Fields(pattern["runs"]![0]!));
         Assert.Equal(["run", "atMm", "form", "onSewLine", "outer", "inner"], Fields(pattern["notches"]![0]!));
         Assert.Equal(["at", "purpose"], Fields(pattern["drills"]![0]!));
+        Assert.Equal(["purpose", "rim", "cutLine", "run"], Fields(pattern["cutouts"]![0]!));
         Assert.Equal(["from", "to"], Fields(pattern["grain"]!));
         Assert.Equal("[[0,0],[800.5,0],[800.5,700.25],[0,600]]", pattern["sewLine"]!.ToJsonString());
-        Assert.Equal("[[[250,250],[250,500],[550,500],[550,250]]]", pattern["openings"]!.ToJsonString());
-        Assert.Equal("""{"role":"hem","arcClass":"c0","side":"none","from":0,"to":1,"lengthMm":800.5,"allowanceMm":15}""", pattern["runs"]![0]!.ToJsonString());
+        Assert.Equal("[[250,250],[250,500],[550,500],[550,250]]", pattern["cutouts"]![0]!["cutLine"]!.ToJsonString());
+        Assert.Equal("""{"role":"hem","arcClass":"c0","makeUp":"","side":"none","from":0,"to":1,"lengthMm":800.5,"allowanceMm":15}""", pattern["runs"]![0]!.ToJsonString());
         Assert.Equal("tick", (string?)pattern["notches"]![0]!["form"]);
     }
 

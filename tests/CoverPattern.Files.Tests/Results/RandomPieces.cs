@@ -29,6 +29,8 @@ internal static class RandomPieces
 
     private static readonly Gen<DrillMark> Drill = Gen.Select(Point, Word, (at, purpose) => new DrillMark(at, purpose));
 
+    private static readonly Gen<MarkLine> Line = Gen.Select(List(Point, 2, 4), Word, (path, purpose) => new MarkLine(path, purpose));
+
     public static Gen<PieceSet> Set { get; } = Gen.Int[0, 4].SelectMany(count =>
         All(Enumerable.Range(0, count), Pattern).SelectMany(patterns =>
             Gen.Int[0, Math.Max(patterns.Length - 1, 0)].Array[0, patterns.Length == 0 ? 0 : 6].SelectMany(choice =>
@@ -47,16 +49,19 @@ internal static class RandomPieces
         Gen.Select(
             All(Enumerable.Range(0, sewLine.Length), i => Run(i, sewLine.Length)),
             List(Notch(sewLine.Length), 0, 4),
-            Gen.Select(List(Fold, 0, 2), List(Drill, 0, 2), List(Ring, 0, 2), (folds, drills, openings) => (folds, drills, openings)),
+            Gen.Select(List(Fold, 0, 2), List(Drill, 0, 2), List(Line, 0, 2), List(Cutout, 0, 2), (folds, drills, lines, cutouts) => (folds, drills, lines, cutouts)),
             Gen.Select(Ring, List(Ring, 1, 3), Fold, Point, Length, (cut, facets, grain, spot, radius) => (cut, facets, grain, spot, radius)),
-            Gen.Select(Word, Gen.Int[0, 1000], (cloth, quantity) => (cloth, quantity)),
+            Gen.Select(Word, Gen.Enum<PieceKind>(), Gen.Int[0, 1000], (cloth, kind, quantity) => (cloth, kind, quantity)),
             (runs, notches, inner, rest, head) => new Pattern(
-                $"T{index}{head.cloth}", "c" + head.cloth, head.quantity, sewLine, rest.cut, runs, inner.folds, notches, inner.drills,
-                inner.openings, new GrainLine(rest.grain.From, rest.grain.To), rest.facets, rest.spot, rest.radius)));
+                $"T{index}{head.cloth}", "c" + head.cloth, head.kind, head.quantity, sewLine, rest.cut, runs, inner.folds, notches, inner.drills,
+                inner.lines, inner.cutouts, new GrainLine(rest.grain.From, rest.grain.To), rest.facets, rest.spot, rest.radius)));
 
     private static Gen<EdgeRun> Run(int from, int corners) => Gen.Select(
-        Gen.Enum<EdgeRole>(), Word, Gen.Enum<EdgeSide>(), Length, Length,
-        (role, arcClass, side, length, allowance) => new EdgeRun(from, (from + 1) % corners, role, arcClass, side, length, allowance));
+        Gen.Enum<EdgeRole>(), Word, Word, Gen.Enum<EdgeSide>(), Length, Length,
+        (role, arcClass, makeUp, side, length, allowance) => new EdgeRun(from, (from + 1) % corners, role, arcClass, makeUp, side, length, allowance));
+
+    private static Gen<Cutout> Cutout => Gen.Select(
+        Word, Ring, Ring, Run(0, 1), (purpose, rim, cut, run) => new Cutout(purpose, rim, cut, run));
 
     private static Gen<Notch> Notch(int runs) => Gen.Select(
         Gen.Int[0, runs - 1], Length, Gen.Enum<NotchForm>(), Point, Point, Point,
@@ -67,7 +72,7 @@ internal static class RandomPieces
         var pattern = patterns[choice[index]];
         return Gen.Select(
             Gen.Bool,
-            List(PieceRun(choice, patterns), pattern.Runs.Length, pattern.Runs.Length),
+            List(PieceRun(choice, patterns), pattern.Runs.Length + pattern.Cutouts.Length, pattern.Runs.Length + pattern.Cutouts.Length),
             List(Word, pattern.Facets.Length, pattern.Facets.Length),
             (mirrored, runs, facets) => new Piece($"P{index} ä", pattern.Id, mirrored, runs, facets));
     }

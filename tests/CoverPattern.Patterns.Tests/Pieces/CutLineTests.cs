@@ -34,14 +34,14 @@ public class CutLineTests
     }
 
     [Theory]
-    [InlineData(SeamMakeUp.Plain)]
-    [InlineData(SeamMakeUp.Lapped)]
-    [InlineData(SeamMakeUp.Felled)]
-    [InlineData(SeamMakeUp.Welded)]
-    public void CutLine_AnyMakeUp_AddsStripsAndCorners(SeamMakeUp makeUp)
+    [InlineData(MakeUpForm.Plain)]
+    [InlineData(MakeUpForm.Lapped)]
+    [InlineData(MakeUpForm.Felled)]
+    [InlineData(MakeUpForm.Welded)]
+    public void CutLine_AnyMakeUp_AddsStripsAndCorners(MakeUpForm makeUp)
     {
         // By hand: strips a x L, and at a corner of turn f between allowances a and b a kite of (2ab - (a2 + b2) cos f) / (2 sin f).
-        var set = Jobs.Pieces(Jobs.Dome(3, 5, 3657.6) with { Seam = new SeamWish(makeUp, Jobs.Mm(20)) }).Finishing.Set;
+        var set = Jobs.Pieces(Jobs.Dome(3, 5, 3657.6) with { Seam = SeamWish.Of(makeUp, Jobs.Mm(20)) }).Finishing.Set;
 
         foreach (var pattern in set.Patterns.Where(pattern => pattern.Runs.All(run => run.Role == EdgeRole.Seam)))
         {
@@ -51,14 +51,14 @@ public class CutLineTests
     }
 
     [Theory]
-    [InlineData(SeamMakeUp.Plain, 15)]
-    [InlineData(SeamMakeUp.Lapped, 25)]
-    [InlineData(SeamMakeUp.Felled, 15)]
-    [InlineData(SeamMakeUp.Welded, 40)]
-    public void CutLine_AnySeam_HasItsWholeAllowanceFromEndToEnd(SeamMakeUp makeUp, double width)
+    [InlineData(MakeUpForm.Plain, 15)]
+    [InlineData(MakeUpForm.Lapped, 25)]
+    [InlineData(MakeUpForm.Felled, 15)]
+    [InlineData(MakeUpForm.Welded, 40)]
+    public void CutLine_AnySeam_HasItsWholeAllowanceFromEndToEnd(MakeUpForm makeUp, double width)
     {
         // Where a facet's edge runs on into the skirt's at a flat corner, a mitre between 40 and 0 mm would take away 66 mm of weld.
-        var set = Jobs.Pieces(Jobs.Dome(4, 7, 2500) with { Seam = new SeamWish(makeUp, Jobs.Mm(width)) }).Finishing.Set;
+        var set = Jobs.Pieces(Jobs.Dome(4, 7, 2500) with { Seam = SeamWish.Of(makeUp, Jobs.Mm(width)) }).Finishing.Set;
 
         foreach (var pattern in set.Patterns)
         {
@@ -92,14 +92,14 @@ public class CutLineTests
     }
 
     [Theory]
-    [InlineData(38, 12, SeamMakeUp.Plain)]
-    [InlineData(60, 0, SeamMakeUp.Plain)]
-    [InlineData(25, 25, SeamMakeUp.Felled)]
-    [InlineData(60, 0, SeamMakeUp.Welded)]
-    public void CutLine_Hem_FoldsBackOntoThePiece(double depth, double turnUnder, SeamMakeUp makeUp)
+    [InlineData(38, 12, MakeUpForm.Plain)]
+    [InlineData(60, 0, MakeUpForm.Plain)]
+    [InlineData(25, 25, MakeUpForm.Felled)]
+    [InlineData(60, 0, MakeUpForm.Welded)]
+    public void CutLine_Hem_FoldsBackOntoThePiece(double depth, double turnUnder, MakeUpForm makeUp)
     {
         // Folding on paper: a point y below the finished edge comes to lie y above it, the turn-under at 2h - y; it must be inside the piece.
-        var set = Jobs.Pieces(Jobs.Dome(3, 5, 2500) with { Hem = new HemWish(Jobs.Mm(depth), Jobs.Mm(turnUnder)), Seam = new SeamWish(makeUp, Jobs.Mm(20)) }).Finishing.Set;
+        var set = Jobs.Pieces(Jobs.Dome(3, 5, 2500) with { Hem = new HemWish(Jobs.Mm(depth), Jobs.Mm(turnUnder)), Seam = SeamWish.Of(makeUp, Jobs.Mm(20)) }).Finishing.Set;
         var hemmed = set.Patterns.SelectMany(pattern => pattern.Runs.Where(run => run.Role == EdgeRole.Hem).Select(run => (pattern, run))).ToArray();
 
         Assert.NotEmpty(hemmed);

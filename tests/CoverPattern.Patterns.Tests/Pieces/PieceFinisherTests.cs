@@ -75,13 +75,13 @@ public class PieceFinisherTests
     }
 
     [Theory]
-    [InlineData(SeamMakeUp.Plain, 15, 15)]
-    [InlineData(SeamMakeUp.Lapped, 7.5, 7.5)]
-    [InlineData(SeamMakeUp.Felled, 15, 30)]
-    [InlineData(SeamMakeUp.Welded, 0, 15)]
-    public void Finish_MakeUp_GivesEachSideItsAllowance(SeamMakeUp makeUp, double over, double under)
+    [InlineData(MakeUpForm.Plain, 15, 15)]
+    [InlineData(MakeUpForm.Lapped, 7.5, 7.5)]
+    [InlineData(MakeUpForm.Felled, 15, 30)]
+    [InlineData(MakeUpForm.Welded, 0, 15)]
+    public void Finish_MakeUp_GivesEachSideItsAllowance(MakeUpForm makeUp, double over, double under)
     {
-        var set = Jobs.Pieces(Jobs.Dome(3, 5, 2500) with { Seam = new SeamWish(makeUp, Jobs.Mm(15)) }).Finishing.Set;
+        var set = Jobs.Pieces(Jobs.Dome(3, 5, 2500) with { Seam = SeamWish.Of(makeUp, Jobs.Mm(15)) }).Finishing.Set;
 
         var seams = set.Patterns.SelectMany(pattern => pattern.Runs).Where(run => run.Role == EdgeRole.Seam).ToArray();
 
@@ -92,15 +92,15 @@ public class PieceFinisherTests
     [Fact]
     public void Finish_Notches_ObeyTheEdge()
     {
-        foreach (var makeUp in new[] { SeamMakeUp.Plain, SeamMakeUp.Felled, SeamMakeUp.Welded })
+        foreach (var makeUp in new[] { MakeUpForm.Plain, MakeUpForm.Felled, MakeUpForm.Welded })
         {
-            var set = Jobs.Pieces(Jobs.Dome(3, 5, 2500) with { Seam = new SeamWish(makeUp, Jobs.Mm(12)) }).Finishing.Set;
+            var set = Jobs.Pieces(Jobs.Dome(3, 5, 2500) with { Seam = SeamWish.Of(makeUp, Jobs.Mm(12)) }).Finishing.Set;
 
             foreach (var (pattern, notch) in set.Patterns.SelectMany(pattern => pattern.Notches.Select(notch => (pattern, notch))))
             {
                 var run = pattern.Runs[notch.Run];
                 var (from, to) = (pattern.SewLine[run.From], pattern.SewLine[run.To]);
-                Assert.Equal(makeUp == SeamMakeUp.Welded ? NotchForm.Tick : NotchForm.Slit, notch.Form);
+                Assert.Equal(makeUp == MakeUpForm.Welded ? NotchForm.Tick : NotchForm.Slit, notch.Form);
                 Assert.Equal(run.AllowanceMm, Lines.Distance(from, to, notch.Outer), 0.002);
                 Assert.Equal(notch.AtMm, Point2.Distance(from, notch.OnSewLine), 0.002);
                 Assert.True(notch.Form == NotchForm.Tick || Point2.Distance(notch.Outer, notch.Inner) <= Math.Min(4, run.AllowanceMm / 4) + 0.002);

@@ -12,7 +12,7 @@ public class PlantedFaultTests
     private static readonly Job Felled = SewingJobs.Dome(new CoverSizes(3, 5, 3657.6, 25, 60, 0.003)) with
     {
         Covers = 2,
-        Seam = new SeamWish(SeamMakeUp.Felled, SewingJobs.Mm(13)),
+        Seam = SeamWish.Of(MakeUpForm.Felled, SewingJobs.Mm(13)),
     };
 
     private static readonly SewingOrder Order = SewingJobs.OrderOf(Felled);
@@ -117,7 +117,7 @@ public class PlantedFaultTests
     [Fact]
     public void Faults_AllSidesSwapped_Found()
     {
-        var plain = Felled with { Seam = Felled.Seam with { MakeUp = SeamMakeUp.Plain } };
+        var plain = Felled with { Seam = SeamWish.Of(MakeUpForm.Plain, SewingJobs.Mm(13)) };
         var text = SewingJobs.PiecesText(plain).Replace("\"over\"", "\"?\"", StringComparison.Ordinal)
             .Replace("\"under\"", "\"over\"", StringComparison.Ordinal).Replace("\"?\"", "\"under\"", StringComparison.Ordinal);
 

@@ -23,7 +23,7 @@ internal static class SewingJobs
         sizes.Ease,
         new SkirtWish(Mm(sizes.Drop)),
         new HemWish(Mm(38), Mm(12)),
-        new SeamWish(SeamMakeUp.Plain, Mm(15)),
+        SeamWish.Of(MakeUpForm.Plain, Mm(15)),
         [new Cloth("canvas", Mm(2030), Mm(10), Mm(10), 350, Nap.None, HasFace: true)],
         new LayWish(Mm(2), Mm(30), TurnRule.Grain, FaceDown: true, 10, 1),
         [],
@@ -34,14 +34,18 @@ internal static class SewingJobs
     /// <summary>The order as the assembler is told it.</summary>
     internal static SewingOrder OrderOf(Job job) => new(
         new CoverSizes(job.Frame.Frequency, job.Frame.Rows, job.Frame.Size.Millimetres, job.StandOff.TubeRadius.Millimetres, job.Skirt.Drop.Millimetres, job.Ease),
-        job.Seam.MakeUp switch
+        job.Seam.MakeUp.Form switch
         {
-            SeamMakeUp.Plain => "plain",
-            SeamMakeUp.Lapped => "lapped",
-            SeamMakeUp.Felled => "felled",
+            MakeUpForm.Plain => "plain",
+            MakeUpForm.Lapped => "lapped",
+            MakeUpForm.Felled => "felled",
+            MakeUpForm.FolderFelled => "folder-felled",
+            MakeUpForm.SplitWelded => "split-welded",
+            MakeUpForm.Bound => "bound",
+            MakeUpForm.Zip => "zip",
             _ => "welded",
         },
-        job.Seam.Width.Millimetres,
+        job.Seam.MakeUp.Width.Millimetres,
         job.Hem.Depth.Millimetres + job.Hem.TurnUnder.Millimetres,
         job.Covers,
         job.Cloths[0].HasFace,

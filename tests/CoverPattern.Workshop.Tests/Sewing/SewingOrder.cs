@@ -2,7 +2,7 @@ namespace CoverPattern.Workshop.Tests.Sewing;
 
 /// <summary>What the shop ordered: the numbers that pieces are held to, beside the cover's surface.</summary>
 /// <param name="Sizes">The surface.</param>
-/// <param name="MakeUp">"plain", "lapped", "felled" or "welded".</param>
+/// <param name="MakeUp">"plain", "lapped", "felled", "folder-felled", "welded", "split-welded", "bound" or "zip".</param>
 /// <param name="SeamWidth">Plain: the allowance; else the finished width, millimetres.</param>
 /// <param name="HemAllowance">Depth and turn-under together, millimetres.</param>
 /// <param name="Covers">Number of equal covers.</param>
@@ -15,7 +15,9 @@ internal sealed record SewingOrder(
     internal double AllowanceOf(string side) => (MakeUp, side) switch
     {
         ("plain", _) => SeamWidth,
-        ("lapped", _) => SeamWidth / 2,
+        ("lapped" or "split-welded", _) => SeamWidth / 2,
+        ("bound" or "zip", _) => SeamWidth,
+        ("folder-felled", _) => 1.5 * SeamWidth,
         ("felled", "under") => 2 * SeamWidth,
         ("felled", "over") => SeamWidth,
         ("welded", "under") => SeamWidth,

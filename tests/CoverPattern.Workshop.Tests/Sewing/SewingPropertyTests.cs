@@ -21,7 +21,7 @@ public class SewingPropertyTests
 
     private static readonly Gen<Job> ValidJobs =
         from sizes in Sizes
-        from makeUp in Gen.Enum<SeamMakeUp>()
+        from makeUp in Gen.Enum<MakeUpForm>()
         from widthShare in Gen.Double[0.005, 0.02]
         from nap in Gen.Enum<Nap>()
         from turns in Gen.Enum<TurnRule>()
@@ -31,7 +31,7 @@ public class SewingPropertyTests
         select job with
         {
             Covers = covers,
-            Seam = new SeamWish(makeUp, SewingJobs.Mm(widthShare * ShortestStrut * sizes.Radius / sizes.Frequency)),
+            Seam = SeamWish.Of(makeUp, SewingJobs.Mm(widthShare * ShortestStrut * sizes.Radius / sizes.Frequency)),
             Cloths = [job.Cloths[0] with { Nap = nap, HasFace = hasFace }],
             Lay = job.Lay with { Turns = turns },
         };

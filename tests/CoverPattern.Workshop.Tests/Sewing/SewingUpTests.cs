@@ -16,7 +16,7 @@ public class SewingUpTests
         AssertSews(SewingJobs.Dome(new CoverSizes(frequency, rows, radius, 25, 60, 0)));
 
     [Fact]
-    public void Faults_FelledTwoVHalf_None() => AssertSews(With(Dome(2, 3), SeamMakeUp.Felled, 13));
+    public void Faults_FelledTwoVHalf_None() => AssertSews(With(Dome(2, 3), MakeUpForm.Felled, 13));
 
     [Theory]
     [InlineData(2500, 25, 60, 0)]
@@ -29,7 +29,7 @@ public class SewingUpTests
     [InlineData(5000, 25, 200, -0.01)]
     [InlineData(1500, 60, 25, -0.01)]
     public void Faults_ThreeVOfAnySize_None(double radius, double standOff, double drop, double ease) =>
-        AssertSews(With(SewingJobs.Dome(new CoverSizes(3, 5, radius, standOff, drop, ease)), SeamMakeUp.Felled, 10));
+        AssertSews(With(SewingJobs.Dome(new CoverSizes(3, 5, radius, standOff, drop, ease)), MakeUpForm.Felled, 10));
 
     /// <summary>The low hubs of this cover stand 4.83 mm below the deck: the finished edge passes them closely, above and below.</summary>
     [Theory]
@@ -56,11 +56,15 @@ public class SewingUpTests
     }
 
     [Theory]
-    [InlineData(SeamMakeUp.Plain)]
-    [InlineData(SeamMakeUp.Lapped)]
-    [InlineData(SeamMakeUp.Felled)]
-    [InlineData(SeamMakeUp.Welded)]
-    public void Faults_AnyMakeUp_None(SeamMakeUp makeUp) => AssertSews(With(Dome(3, 5), makeUp, 20));
+    [InlineData(MakeUpForm.Plain)]
+    [InlineData(MakeUpForm.Lapped)]
+    [InlineData(MakeUpForm.Felled)]
+    [InlineData(MakeUpForm.FolderFelled)]
+    [InlineData(MakeUpForm.Welded)]
+    [InlineData(MakeUpForm.SplitWelded)]
+    [InlineData(MakeUpForm.Bound)]
+    [InlineData(MakeUpForm.Zip)]
+    public void Faults_AnyMakeUp_None(MakeUpForm makeUp) => AssertSews(With(Dome(3, 5), makeUp, 20));
 
     [Theory]
     [InlineData(2, 3, Nap.None, TurnRule.Grain)]
@@ -131,7 +135,7 @@ public class SewingUpTests
 
     private static Job Dome(int frequency, int rows) => SewingJobs.Dome(new CoverSizes(frequency, rows, 3657.6, 25, 60, 0.003));
 
-    private static Job With(Job job, SeamMakeUp makeUp, double width) => job with { Seam = new SeamWish(makeUp, SewingJobs.Mm(width)) };
+    private static Job With(Job job, MakeUpForm makeUp, double width) => job with { Seam = SeamWish.Of(makeUp, SewingJobs.Mm(width)) };
 
     private static Job WithCloth(Job job, Nap nap, TurnRule turns, bool hasFace) => job with
     {

@@ -1,0 +1,32 @@
+namespace CoverPattern.Patterns.Pieces;
+
+/// <summary>What a piece of cloth is on the cover.</summary>
+public enum PieceKind
+{
+    /// <summary>One facet, with its skirt.</summary>
+    Facet,
+
+    /// <summary>A row of facets or a part of it.</summary>
+    Band,
+
+    /// <summary>A sector from the top to the base.</summary>
+    Gore,
+
+    /// <summary>Facets that the job names.</summary>
+    Group,
+
+    /// <summary>Ring of cloth round a window.</summary>
+    WindowRing,
+
+    /// <summary>Clear sheet of a window.</summary>
+    Pane,
+
+    /// <summary>Mesh of a window.</summary>
+    Screen,
+
+    /// <summary>Reinforcing patch.</summary>
+    Patch,
+
+    /// <summary>Strip sewn to an edge.</summary>
+    Strip,
+}

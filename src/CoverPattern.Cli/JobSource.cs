@@ -10,8 +10,8 @@ namespace CoverPattern.Cli;
 /// <param name="Job">The job, or null when it is wrong; then everything wrong has been said.</param>
 internal sealed record JobSource(ReadOnlyMemory<byte> Text, Job? Job)
 {
-    // A job file larger than this is none; it is not even read.
-    private const long LargestBytes = 4 << 20;
+    // A job file larger than this is none; no more of it is read.
+    private const int LargestBytes = 4 << 20;
 
     /// <summary>Reads a job and says everything that is wrong with it.</summary>
     internal static JobSource Read(string path, TextWriter error)
@@ -19,14 +19,18 @@ internal sealed record JobSource(ReadOnlyMemory<byte> Text, Job? Job)
         byte[] text;
         try
         {
-            var length = new FileInfo(path).Length;
-            if (length > LargestBytes)
+            if (Directory.Exists(path))
             {
-                error.WriteLine(FormattableString.Invariant($"The job file {path} has {length} bytes; at most {LargestBytes} are allowed."));
+                error.WriteLine($"The job file {path} is a folder. Name the file in it, such as {Path.Combine(path, "job.json")}.");
                 return new JobSource(default, null);
             }
 
-            text = File.ReadAllBytes(path);
+            text = ReadAtMost(path, LargestBytes + 1);
+            if (text.Length > LargestBytes)
+            {
+                error.WriteLine(FormattableString.Invariant($"The job file {path} has more than {LargestBytes} bytes, the most that is allowed."));
+                return new JobSource(default, null);
+            }
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
@@ -37,5 +41,14 @@ internal sealed record JobSource(ReadOnlyMemory<byte> Text, Job? Job)
         var reading = JobReader.Read(text);
         FaultList.Print(path, reading.Faults, error);
         return new JobSource(text, reading.Job);
+    }
+
+    /// <summary>The length of a file is not asked: a pipe has none.</summary>
+    private static byte[] ReadAtMost(string path, int most)
+    {
+        using var file = File.OpenRead(path);
+        var text = new byte[most];
+        var count = file.ReadAtLeast(text, most, throwOnEndOfStream: false);
+        return text[..count];
     }
 }

@@ -46,6 +46,12 @@ internal static class NewCommand
             return ExitCodes.JobWrong;
         }
 
+        if (Path.Exists(path))
+        {
+            error.WriteLine($"{path} exists already. Name a file that does not.");
+            return ExitCodes.JobWrong;
+        }
+
         try
         {
             using var file = new FileStream(path, FileMode.CreateNew, FileAccess.Write);
@@ -54,7 +60,7 @@ internal static class NewCommand
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
             error.WriteLine($"The job file {path} cannot be written: {fault.Message}");
-            return File.Exists(path) ? ExitCodes.JobWrong : ExitCodes.CannotBeDone;
+            return Path.Exists(path) ? ExitCodes.JobWrong : ExitCodes.CannotBeDone;
         }
 
         output.WriteLine($"Wrote {path}. Look at it, then: coverpattern make {path} --out <folder>");

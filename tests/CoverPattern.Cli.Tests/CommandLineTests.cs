@@ -87,6 +87,25 @@ public sealed class CommandLineTests : IDisposable
     }
 
     [Fact]
+    public async Task Make_FolderAsJob_SaysSo()
+    {
+        var (exit, _, error) = await Run("make", folder, "--out", Out);
+
+        Assert.Equal(1, exit);
+        Assert.Contains("is a folder", error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task New_FolderAsJob_IsAUsageFaultAndKeepsIt()
+    {
+        var (exit, _, error) = await Run("new", folder, "--defaults");
+
+        Assert.Equal(1, exit);
+        Assert.Contains("exists already", error, StringComparison.Ordinal);
+        Assert.True(Directory.Exists(folder));
+    }
+
+    [Fact]
     public async Task Make_NoOut_IsAUsageFault() => Assert.Equal(1, (await Run("make", Job(SmallJob))).Exit);
 
     [Theory]

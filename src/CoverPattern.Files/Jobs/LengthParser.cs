@@ -21,6 +21,7 @@ public static class LengthParser
     /// <summary>Longest text that is read, characters.</summary>
     public const int LongestText = 40;
 
+    private const string Units = "mm, cm, m, in, ft, ' or \"";
     private const string WholeForm = "[0-9]{1,9}";
     private const string DecimalForm = WholeForm + "(?:[.,][0-9]{1,9})?";
     private const string FractionForm = "(?:" + WholeForm + " +)?[0-9]{1,2}/[0-9]{1,2}";
@@ -74,7 +75,7 @@ public static class LengthParser
             "m" => Metric(scanner, number, 1000),
             "in" or "\"" => number.Value * MillimetresPerInch,
             "ft" or "'" => Feet(scanner, number),
-            _ => scanner.Refuse("a unit is missing: mm, cm, m, in, ft, ' or \""),
+            _ => scanner.Refuse(scanner.AtEnd ? "a unit is missing: " + Units : $"\"{scanner.Rest}\" does not begin with a unit: " + Units),
         };
     }
 

@@ -1,0 +1,83 @@
+using System;
+using System.Linq;
+using System.Text;
+using CoverPattern.Files.Plots;
+using CoverPattern.Files.Tests.Drawings;
+using CoverPattern.Geometry;
+using CoverPattern.Lays.Cutting;
+
+namespace CoverPattern.Files.Tests.Plots;
+
+public class HpglWriterTests
+{
+    // Half a step of 0.025 mm in each direction.
+    private const double Rounding = 0.0125 + 1e-9;
+
+    private static readonly CutPlan Plan = CutPlanner.Plan(SamplePieces.Lay, SamplePieces.Set);
+
+    private static readonly Point2 Size = new(SamplePieces.Lay.LengthMm, SamplePieces.Lay.RollWidthMm);
+
+    [Fact]
+    public void Interpreter_TriangleOfTheManual_HasItsSize()
+    {
+        // HP PCL 5 Technical Reference II, Table 20-20; 62.25 x 37.25 mm follows from the step.
+        var line = Assert.Single(HpglInterpreter.Read(Encoding.ASCII.GetBytes("IN;SP1;PA10,10;PD2500,10,10,1500,10,10;")));
+
+        var box = Rings.Bounds(line.Points);
+        Assert.Equal((1, 4), (line.Pen, line.Points.Length));
+        Assert.Equal(62.25, box.Width, 9);
+        Assert.Equal(37.25, box.Height, 9);
+    }
+
+    [Theory]
+    [InlineData(PlotOrigin.Corner, false)]
+    [InlineData(PlotOrigin.Centre, false)]
+    [InlineData(PlotOrigin.Corner, true)]
+    public void Write_Lay_ComesBackStrokeByStroke(PlotOrigin origin, bool marksFarSide)
+    {
+        var machine = new PlotMachine(1, 2, 3, origin, marksFarSide);
+
+        var read = HpglInterpreter.Read(HpglWriter.Write("lay", Plan.Strokes, Size, machine));
+
+        Point2 Expected(Point2 point) => (marksFarSide ? new Point2(point.X, Size.Y - point.Y) : point)
+            - (origin == PlotOrigin.Centre ? Point2.Between(default, Size, 0.5) : default);
+        Assert.Equal(Plan.Strokes.Select(stroke => stroke.Points.Length).Sum(), read.Sum(line => line.Points.Length) + (Plan.Strokes.Length - read.Count));
+        var points = read.SelectMany(line => line.Points).ToArray();
+        foreach (var stroke in Plan.Strokes)
+        {
+            Assert.All(stroke.Points, point => Assert.Contains(points, read => Math.Abs(read.X - Expected(point).X) <= Rounding && Math.Abs(read.Y - Expected(point).Y) <= Rounding));
+        }
+    }
+
+    [Fact]
+    public void Write_Uses_EachTheirPen()
+    {
+        var read = HpglInterpreter.Read(HpglWriter.Write("lay", Plan.Strokes, Size, new PlotMachine(4, 5, 6)));
+
+        double Drawn(int pen) => read.Where(line => line.Pen == pen).Sum(line => line.Points.Zip(line.Points.Skip(1)).Sum(step => Point2.Distance(step.First, step.Second)));
+        Assert.Equal(Plan.DrawnMm, Drawn(4), Plan.DrawnMm * 1e-3);
+        Assert.Equal(Plan.CutMm, Drawn(5) + Drawn(6), Plan.CutMm * 1e-3);
+        Assert.True(Drawn(6) > Drawn(5));
+    }
+
+    [Fact]
+    public void Write_SixteenBitMachineAndLongLay_SaysHowFarItReaches()
+    {
+        var fault = Assert.Throws<PlotTooLargeException>(() => HpglWriter.Write("lay-canvas", Plan.Strokes, Size, new PlotMachine(IsSixteenBit: true)));
+
+        // 32,767 steps of 0.025 mm.
+        Assert.Contains("819.175", fault.Message, StringComparison.Ordinal);
+        Assert.Equal("lay-canvas", fault.Label);
+    }
+
+    [Fact]
+    public void Write_MetreAndRoll_AreWholeSteps()
+    {
+        var stroke = new Stroke("P1", StrokeUse.Draw, "line", [new Point2(300, 0), new Point2(1000, 1520)]);
+
+        var text = Encoding.ASCII.GetString(HpglWriter.Write("line", [stroke], new Point2(1000, 1520), new PlotMachine()));
+
+        // 300 mm = 12,000 steps, 1 m = 40,000, 1520 mm = 60,800: by hand.
+        Assert.Contains("PU12000,0;PD40000,60800;", text, StringComparison.Ordinal);
+    }
+}

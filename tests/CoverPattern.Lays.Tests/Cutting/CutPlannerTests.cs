@@ -1,13 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
-using System.Threading;
 using CoverPattern.Lays.Cutting;
-using CoverPattern.Patterns.Frames;
-using CoverPattern.Patterns.Jobs;
-using CoverPattern.Patterns.Pieces;
-using CoverPattern.Patterns.Seams;
-using CoverPattern.Patterns.Shells;
 
 namespace CoverPattern.Lays.Tests.Cutting;
 
@@ -19,18 +13,17 @@ public class CutPlannerTests
     [InlineData(2, 3, 2000)]
     public void Plan_Dome_TravelsFarLessThanInOrderOfPlacement(int frequency, int rows, double radius)
     {
-        var (lay, pieces) = Dome(frequency, rows, radius);
+        var (lay, pieces) = LaidDome.Make(frequency, rows, radius);
 
         var plan = CutPlanner.Plan(lay, pieces);
 
-        Console.WriteLine($"{CutPlanner.AsPlaced(lay, pieces).IdleMm} -> {plan.IdleMm}");
         Assert.True(plan.IdleMm < 0.6 * CutPlanner.AsPlaced(lay, pieces).IdleMm, $"{plan.IdleMm:F0} of {CutPlanner.AsPlaced(lay, pieces).IdleMm:F0} mm");
     }
 
     [Fact]
     public void Plan_Dome_DoesEveryStrokeOnceAndTheOutlineLast()
     {
-        var (lay, pieces) = Dome(3, 5, 2500);
+        var (lay, pieces) = LaidDome.Make(3, 5, 2500);
 
         var plan = CutPlanner.Plan(lay, pieces);
 
@@ -60,18 +53,4 @@ public class CutPlannerTests
     [
         .. plan.Strokes.Select(stroke => FormattableString.Invariant($"{stroke.Piece} {stroke.Use} {stroke.Purpose} {stroke.Length:F3}")).Order(StringComparer.Ordinal),
     ];
-
-    private static (Lay Lay, PieceSet Pieces) Dome(int frequency, int rows, double radius)
-    {
-        var job = Samples.Job(Samples.Canvas with { RollWidth = Samples.Mm(2500) }) with
-        {
-            Covers = 1,
-            Lay = new LayWish(Samples.Mm(3), Samples.Mm(20), TurnRule.Grain, FaceDown: true, 1, 1),
-            Frame = new FrameWish(FrameFamily.Icosahedron, frequency, rows, string.Empty, FrameMeasure.Radius, Samples.Mm(radius)),
-        };
-        var shell = ShellFitter.Fit(job, FrameBuilder.Build(job.Frame));
-        var cut = Subdivider.Cut(shell, SeamPlanner.Plan(job, shell));
-        var pieces = PieceFinisher.Finish(job, shell, cut, PanelFlattener.Flatten(cut)).Set;
-        return (LayPlanner.Plan(job, pieces, null, CancellationToken.None)[0], pieces);
-    }
 }

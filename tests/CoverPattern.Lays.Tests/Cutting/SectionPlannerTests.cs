@@ -67,7 +67,7 @@ public class SectionPlannerTests
 
         // By hand: 40 mm of each of the two long legs.
         Assert.Equal(2, parts.Length);
-        Assert.Equal([new Point2(0, 0), new Point2(40, 0)], Grid.Snap(parts[0].Points));
-        Assert.Equal([new Point2(40, 50), new Point2(0, 50)], Grid.Snap(parts[1].Points));
+        Assert.Equal<Point2>([new Point2(0, 0), new Point2(40, 0)], Grid.Snap(parts[0].Points));
+        Assert.Equal<Point2>([new Point2(40, 50), new Point2(0, 50)], Grid.Snap(parts[1].Points));
     }
 }

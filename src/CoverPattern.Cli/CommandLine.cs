@@ -22,6 +22,7 @@ public static class CommandLine
             MakeCommand.Create(output, error),
             CheckCommand.Create(output, error),
             NewCommand.Create(input, output, error),
+            PlotCommand.Create(output, error),
             SchemaCommand.Create(output),
         };
         var settings = new InvocationConfiguration { Output = output, Error = error, EnableDefaultExceptionHandler = false };

@@ -87,6 +87,45 @@ public sealed class CommandLineTests : IDisposable
     }
 
     [Fact]
+    public async Task Plot_Result_WritesOneFileASectionAndListsThem()
+    {
+        await Run("make", Job(SmallJob), "--out", Out);
+
+        var (exit, output, _) = await Run("plot", Out, "--as", "hpgl", "--out", Out + "-plots", "--section", "1 m");
+
+        Assert.Equal(0, exit);
+        Assert.Contains("files", output, StringComparison.Ordinal);
+        var summary = JsonNode.Parse(await File.ReadAllTextAsync(Path.Combine(Out + "-plots", "summary.json")))!;
+        var files = summary["plots"]!.AsArray().Select(plot => (string)plot!["file"]!).ToArray();
+        Assert.True(files.Length > 1);
+        Assert.All(files, file => Assert.StartsWith("IN;", File.ReadAllText(Path.Combine(Out + "-plots", file)), StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("nowhere", "1 m", 2, "pieces.json")]
+    [InlineData("nowhere", "1 yd", 1, "--section")]
+    [InlineData("nowhere", "1 mm", 1, "--section")]
+    public async Task Plot_NoResultOrNoLength_SaysSo(string from, string section, int code, string said)
+    {
+        var (exit, _, error) = await Run("plot", Path.Combine(folder, from), "--as", "hpgl", "--out", Out + "-plots", "--section", section);
+
+        Assert.Equal(code, exit);
+        Assert.Contains(said, error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Plot_SpoiltPieces_SaysWhere()
+    {
+        await Run("make", Job(SmallJob), "--out", Out);
+        await File.WriteAllTextAsync(Path.Combine(Out, "pieces.json"), "{ \"formatVersion\": 7 }");
+
+        var (exit, _, error) = await Run("plot", Out, "--as", "hpgl", "--out", Out + "-plots");
+
+        Assert.Equal(2, exit);
+        Assert.Contains("formatVersion", error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Make_FolderAsJob_SaysSo()
     {
         var (exit, _, error) = await Run("make", folder, "--out", Out);

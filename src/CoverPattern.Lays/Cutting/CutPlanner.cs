@@ -13,12 +13,14 @@ public static class CutPlanner
     /// <summary>Plans a lay.</summary>
     /// <param name="lay">A lay.</param>
     /// <param name="pieces">The pieces it places, with their patterns.</param>
-    public static CutPlan Plan(Lay lay, PieceSet pieces)
+    /// <param name="writing">Letters to be drawn on the pieces, each stroke with the label of its piece; may be empty.</param>
+    public static CutPlan Plan(Lay lay, PieceSet pieces, ImmutableArray<Stroke> writing)
     {
         ArgumentNullException.ThrowIfNull(lay);
         ArgumentNullException.ThrowIfNull(pieces);
 
-        var laid = Laid(lay, pieces);
+        var letters = writing.ToLookup(stroke => stroke.Piece, StringComparer.Ordinal);
+        var laid = Laid(lay, pieces).Select(strokes => letters[strokes[0].Piece].Concat(strokes).ToImmutableArray()).ToArray();
         var outlines = laid.Select(strokes => strokes[^1].Points).ToArray();
         ImmutableArray<Box2> boxes = [.. outlines.Select(outline => Rings.Bounds(outline))];
         var order = PieceTour.Order(boxes, [.. outlines.Select(outline => Math.Abs(Rings.SignedArea(outline)))]);

@@ -15,7 +15,7 @@ public class CutPlannerTests
     {
         var (lay, pieces) = LaidDome.Make(frequency, rows, radius);
 
-        var plan = CutPlanner.Plan(lay, pieces);
+        var plan = CutPlanner.Plan(lay, pieces, []);
 
         Assert.True(plan.IdleMm < 0.6 * CutPlanner.AsPlaced(lay, pieces).IdleMm, $"{plan.IdleMm:F0} of {CutPlanner.AsPlaced(lay, pieces).IdleMm:F0} mm");
     }
@@ -25,7 +25,7 @@ public class CutPlannerTests
     {
         var (lay, pieces) = LaidDome.Make(3, 5, 2500);
 
-        var plan = CutPlanner.Plan(lay, pieces);
+        var plan = CutPlanner.Plan(lay, pieces, []);
 
         var placed = CutPlanner.AsPlaced(lay, pieces);
         Assert.Equal(placed.Strokes.Length, plan.Strokes.Length);

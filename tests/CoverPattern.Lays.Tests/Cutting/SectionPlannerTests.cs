@@ -46,7 +46,7 @@ public class SectionPlannerTests
         longest =>
         {
             var (lay, pieces) = LaidDome.Columns(7, 377);
-            var plan = CutPlanner.Plan(lay, pieces);
+            var plan = CutPlanner.Plan(lay, pieces, []);
             var parts = SectionPlanner.Split(lay, pieces, longest)
                 .SelectMany(section => SectionPlanner.Within(section, plan.Strokes).Select(stroke => (section, stroke))).ToArray();
 

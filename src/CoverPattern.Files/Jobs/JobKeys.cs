@@ -37,8 +37,17 @@ internal static class JobKeys
         {
             Least = -0.05, Most = 0.05, Default = "0.3 %", Standing = CommonPractice,
         },
+        new("deck", KeyKind.Section, "Where the deck or ground lies under the base hubs; drives skirt and hem only."),
+        Word("deck.datum", "Which height of the base hub centres the deck passes through.", "lowest", "mean") with { Default = "lowest", Standing = CommonPractice },
+        Length("deck.plinth", "How far the lowest hub centres stand above the deck.", 0, 3000),
+        Heights("deck.heights", "Measured height of each base hub centre above the deck."),
+        Length("deck.raise", "Measured height of all high base hubs above the low ones; short for heights.", 0, 3000),
+        Heights("deck.ground", "Height of the ground below each base hub, above the deck; the hem follows it, straight between hubs."),
+        new("deck.fall", KeyKind.Fall, "How much a tilted deck falls, under a frame that stands upright.") { Least = 0, Most = 0.5 },
+        new("deck.towards", KeyKind.Degrees, "Where the deck falls to, counter-clockwise seen from above, 0 at the front.") { Least = 0, Most = 360 },
         new("skirt", KeyKind.Section, "The strip that hangs from the base chords."),
-        Length("skirt.drop", "How far the finished edge hangs below the lowest hub centres, before ease.", 0, 1000) with { Default = "60 mm", Standing = CommonPractice },
+        Length("skirt.drop", "How far the finished edge hangs below the deck or ground, with chords below each hub; before ease.", 0, 1000) with { Default = "60 mm", Standing = CommonPractice },
+        Word("skirt.shape", "Straight down; on in the slope of the facets; or straight down with an edge parallel to the base chords.", "vertical", "slope", "chords") with { Default = "vertical", Standing = CommonPractice },
         new("hem", KeyKind.Section, "The finished lower edge."),
         Length("hem.depth", "Cloth turned up inside.", 0, 300) with { Default = ByMakeUp, Standing = CommonPractice },
         Length("hem.turnUnder", "Cloth turned under the raw edge of the hem; not more than its depth.", 0, 100) with { Default = ByMakeUp, Standing = CommonPractice },
@@ -86,6 +95,8 @@ internal static class JobKeys
 
     private static JobKey Length(string place, string meaning, double least, double most) =>
         new(place, KeyKind.Length, meaning) { Least = least, Most = most };
+
+    private static JobKey Heights(string place, string meaning) => new(place, KeyKind.HubLengths, meaning) { Least = -3000, Most = 10_000 };
 
     private static JobKey Word(string place, string meaning, params ReadOnlySpan<string> words) =>
         new(place, KeyKind.Word, meaning) { Words = [.. words] };

@@ -42,7 +42,8 @@ public static class JobReader
         var frame = FrameReader.Read(top.Section("frame"), notes);
         var standOff = ReadStandOff(top.Section("standOff"));
         var ease = top.Take<double>("ease", Values.Ratio);
-        var skirt = new SkirtWish(top.Section("skirt").Take<Measure>("drop", Values.Length));
+        var deck = DeckReader.Read(top.Section("deck"), notes);
+        var skirt = ReadSkirt(top.Section("skirt"));
         var seam = ReadSeam(top.Section("seam"));
         var hem = ReadHem(top.Section("hem"), seam.MakeUp.Form, notes);
         var cloths = ClothReader.Read(top.Sections("cloths"), notes);
@@ -50,7 +51,9 @@ public static class JobReader
         // Where the list of cloths is refused as a whole, nobody knows how many there are.
         var countOfCloths = notes.AreClean("cloths") ? cloths.Length : (int)JobKeys.Find("cloths")!.Most;
         var confirmed = ConfirmedReader.Read(top.Items("confirmed"), countOfCloths, notes);
-        return new Job(version, title, date, covers, frame, standOff, ease, skirt, hem, seam, cloths, lay, notes.Assumed, confirmed);
+        var job = new Job(version, title, date, covers, frame, standOff, ease, skirt, hem, seam, cloths, lay, notes.Assumed, confirmed) { Deck = deck };
+        DeckReader.Check(job, notes);
+        return job;
     }
 
     private static bool Version(JobKey key, JsonElement element, out int value, out string hint)
@@ -65,6 +68,10 @@ public static class JobReader
         section.Take<Measure>("tubeRadius", Values.Length),
         section.Take<Measure>("hubHeight", Values.Length),
         section.Take<Measure>("padding", Values.Length));
+
+    private static SkirtWish ReadSkirt(JobSection section) => new(
+        section.Take<Measure>("drop", Values.Length),
+        section.Take<SkirtShape>("shape", Values.Word));
 
     private static SeamWish ReadSeam(JobSection section)
     {

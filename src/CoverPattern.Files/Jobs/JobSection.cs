@@ -91,6 +91,24 @@ internal sealed class JobSection
         return [];
     }
 
+    /// <summary>The members of a section whose keys are labels, with the place of each; none after a fault.</summary>
+    internal ImmutableArray<(string Place, string Label, JsonElement Element)> Entries(string name)
+    {
+        var key = Key(name);
+        if (Stated(key) is not { } section)
+        {
+            return [];
+        }
+
+        if (section.ValueKind == JsonValueKind.Object && section.EnumerateObject().Any())
+        {
+            return [.. section.EnumerateObject().Select(member => (JobNotes.Join(PlaceOf(name), member.Name), member.Name, member.Value))];
+        }
+
+        notes.Refuse(PlaceOf(name), JobNotes.Said(section), key.Allowed);
+        return [];
+    }
+
     private JobKey Key(string name) => JobKeys.Find(JobNotes.Join(JobNotes.Pattern(Place), name))
         ?? throw new ArgumentException($"No key {name} in section {Place}.", nameof(name));
 

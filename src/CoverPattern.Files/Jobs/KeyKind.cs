@@ -21,6 +21,15 @@ internal enum KeyKind
     /// <summary>A ratio with a per cent sign, or a number.</summary>
     Ratio,
 
+    /// <summary>Lengths by the label of a base hub, in braces.</summary>
+    HubLengths,
+
+    /// <summary>How much a plane falls: a ratio with a per cent sign, a length per length, or a number.</summary>
+    Fall,
+
+    /// <summary>A direction in degrees.</summary>
+    Degrees,
+
     /// <summary>A mass per area with its unit, or a number of grams per square metre.</summary>
     Mass,
 

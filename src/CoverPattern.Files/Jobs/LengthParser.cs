@@ -14,9 +14,15 @@ public static class LengthParser
     public const string Allowed = "a length such as \"24 ft\", \"12' 6\\\"\", \"1 1/2 in\", \"38 mm\", \"2,5 cm\" or \"3 m\", or a bare number of millimetres";
 
     /// <summary>The form of an unsigned length as a regular expression; sums and limits are checked by the parser alone.</summary>
-    public const string Pattern =
-        "^ *(?:" + DecimalForm + " *(?:mm|cm|m)|" + FractionForm + " *(?:in|\"|ft|')|" + DecimalForm + " *(?:in|\"|ft|')|"
-        + WholeForm + " *(?:ft *|' *)(?:" + FractionForm + "|" + DecimalForm + ") *(?:in|\")) *$";
+    public const string Pattern = "^ *(?:" + Forms + ") *$";
+
+    /// <summary>The form of a length that may have a sign.</summary>
+    public const string SignedPattern = "^ *[-+]?(?:" + Forms + ") *$";
+
+    /// <summary>The forms of an unsigned length, without anchors and spaces round it.</summary>
+    internal const string Forms =
+        DecimalForm + " *(?:mm|cm|m)|" + FractionForm + " *(?:in|\"|ft|')|" + DecimalForm + " *(?:in|\"|ft|')|"
+        + WholeForm + " *(?:ft *|' *)(?:" + FractionForm + "|" + DecimalForm + ") *(?:in|\")";
 
     /// <summary>Longest text that is read, characters.</summary>
     public const int LongestText = 40;

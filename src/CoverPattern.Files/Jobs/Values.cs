@@ -29,6 +29,22 @@ internal static class Values
         return allowed;
     }
 
+    internal static bool SignedLength(JobKey key, JsonElement element, out Measure value, out string hint)
+    {
+        var allowed = Quantity(key, element, ParseSignedLength, out var millimetres, out hint);
+        value = allowed ? new Measure(millimetres, Typed(element, millimetres)) : default;
+        return allowed;
+    }
+
+    internal static bool Fall(JobKey key, JsonElement element, out double value, out string hint) =>
+        Quantity(key, element, FallParser.TryParse, out value, out hint);
+
+    internal static bool Degrees(JobKey key, JsonElement element, out double value, out string hint)
+    {
+        (value, hint) = (Number(element) ?? double.NaN, "");
+        return value >= key.Least && value <= key.Most;
+    }
+
     internal static bool Ratio(JobKey key, JsonElement element, out double value, out string hint) =>
         Quantity(key, element, RatioParser.TryParse, out value, out hint);
 
@@ -95,6 +111,9 @@ internal static class Values
 
     private static bool ParseLength(string text, out double value, out string trouble) =>
         LengthParser.TryParse(text, signed: false, out value, out trouble);
+
+    private static bool ParseSignedLength(string text, out double value, out string trouble) =>
+        LengthParser.TryParse(text, signed: true, out value, out trouble);
 
     /// <summary>The words as typed; a bare number gets its unit, so that it reads the same on paper.</summary>
     private static string Typed(JsonElement element, double millimetres) =>

@@ -32,4 +32,8 @@ public sealed record Job(
     ImmutableArray<Cloth> Cloths,
     LayWish Lay,
     ImmutableArray<Assumption> Assumed,
-    ImmutableArray<string> Confirmed);
+    ImmutableArray<string> Confirmed)
+{
+    /// <summary>Where the deck or ground lies under the base hubs.</summary>
+    public DeckWish Deck { get; init; } = new(DeckDatum.Lowest);
+}

@@ -21,25 +21,30 @@ public static class ClearanceCheck
         ArgumentNullException.ThrowIfNull(frame);
         ArgumentNullException.ThrowIfNull(shell);
 
-        return [.. Skirt(frame, shell), .. Facets(job, frame, shell), .. Girth(frame, shell)];
+        return [.. Skirt(job, frame, shell), .. Facets(job, frame, shell), .. Girth(frame, shell)];
     }
 
-    private static IEnumerable<Notice> Skirt(Frame frame, Shell shell)
+    private static IEnumerable<Notice> Skirt(Job job, Frame frame, Shell shell)
     {
-        var gaps = frame.Base.Select((hub, i) => (Hub: hub, Gap: ChordGap(frame, shell, hub, frame.Base[(i + 1) % frame.Base.Length]))).ToArray();
+        var slopes = job.Skirt.Shape == SkirtShape.Slope;
+        var gaps = frame.Base.Select((hub, i) => (Hub: hub, Gap: ChordGap(frame, shell, (hub, frame.Base[(i + 1) % frame.Base.Length]), slopes))).ToArray();
         var nearest = gaps.MinBy(entry => entry.Gap);
         if (nearest.Gap < LeastShare * shell.StandOffMm)
         {
+            var why = slopes ? "it goes on in the slope of the facets" : "it hangs straight down from facets that lie flat there";
             yield return Warn("skirt-near-tubes", frame.Hubs[nearest.Hub].Label, FormattableString.Invariant(
-                $"The skirt stands only {nearest.Gap:0.0} mm outside the axes of the base struts, where {shell.StandOffMm:0.0} mm are asked: it hangs straight down from facets that lie flat there. Compare with the tube before cutting."));
+                $"The skirt stands only {nearest.Gap:0.0} mm outside the axes of the base struts, where {shell.StandOffMm:0.0} mm are asked: {why}. Compare with the tube before cutting."));
         }
     }
 
-    /// <summary>Horizontal distance of a base strut's ends from the vertical plane of the skirt below it; negative when they stand outside.</summary>
-    private static double ChordGap(Frame frame, Shell shell, int from, int to)
+    /// <summary>Distance of a base strut's ends from the plane of the skirt below it: vertical, or the facet's own; negative when they stand outside.</summary>
+    private static double ChordGap(Frame frame, Shell shell, (int From, int To) chord, bool slopes)
     {
-        var (start, along) = (shell.Nodes[from].Position.Plan, (shell.Nodes[to].Position.Plan - shell.Nodes[from].Position.Plan).Unit());
-        return new[] { from, to }.Min(hub => Point2.Cross(along, frame.Hubs[hub].Position.Plan - start));
+        var (start, along) = (shell.Nodes[chord.From].Position, (shell.Nodes[chord.To].Position - shell.Nodes[chord.From].Position).Unit());
+        var normal = slopes
+            ? FaceNormal.Of(shell, shell.Faces.First(face => face.Kind == FaceKind.Facet && face.Nodes.Contains(chord.From) && face.Nodes.Contains(chord.To)))
+            : Point3.Cross(along, new Point3(0, 0, 1)).Unit();
+        return new[] { chord.From, chord.To }.Min(hub => Point3.Dot(normal, start - frame.Hubs[hub].Position));
     }
 
     private static IEnumerable<Notice> Facets(Job job, Frame frame, Shell shell)

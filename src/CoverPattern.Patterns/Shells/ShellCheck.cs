@@ -32,7 +32,7 @@ public static class ShellCheck
         ArgumentNullException.ThrowIfNull(frame);
         ArgumentNullException.ThrowIfNull(shell);
 
-        return [.. Raise(frame), .. Chafing(job), .. Ponding(job, shell), .. Flat(shell), .. OnTheEdge(job, frame, shell)];
+        return [.. Raise(job, frame), .. Chafing(job), .. Ponding(job, shell), .. Flat(shell), .. OnTheEdge(job, frame, shell)];
     }
 
     /// <summary>
@@ -41,10 +41,10 @@ public static class ShellCheck
     /// </summary>
     public static double LargestEaseThatDrains(double tiltRadians) => Math.Pow(Math.Tan(tiltRadians), 2) / 6;
 
-    private static IEnumerable<Notice> Raise(Frame frame)
+    private static IEnumerable<Notice> Raise(Job job, Frame frame)
     {
         var raised = frame.Base.Where(hub => frame.Hubs[hub].Position.Z > LevelBase).ToArray();
-        if (raised.Length > 0)
+        if (raised.Length > 0 && !job.Deck.IsMeasured)
         {
             var most = raised.Max(hub => frame.Hubs[hub].Position.Z);
             yield return new Notice(
@@ -96,18 +96,18 @@ public static class ShellCheck
 
     private static IEnumerable<Notice> OnTheEdge(Job job, Frame frame, Shell shell)
     {
-        var hubs = frame.Base.Where(hub => shell.Nodes[hub].AboveHem == 0 && Gap(job, shell.Nodes[hub]) > 0.001).ToArray();
+        var above = HemHeights.Of(job, frame, StandOff.Move(frame, job.StandOff.Millimetres)).AboveEdge;
+        double Gap(int hub) => Math.Abs(above[hub]) * (1 + job.Ease);
+        var hubs = frame.Base.Where(hub => shell.Nodes[hub].AboveHem == 0 && Gap(hub) > 0.001).ToArray();
         if (hubs.Length > 0)
         {
             yield return new Notice(
                 NoticeLevel.Note,
                 "hubs-on-the-edge",
                 frame.Hubs[hubs[0]].Label,
-                FormattableString.Invariant($"At {hubs.Length} base hubs the cover ends within 1 mm of the finished edge: the edge runs through the hub there instead of {hubs.Max(hub => Gap(job, shell.Nodes[hub])):0.00} mm beside it."));
+                FormattableString.Invariant($"At {hubs.Length} base hubs the cover ends within 1 mm of the finished edge: the edge runs through the hub there instead of {hubs.Max(Gap):0.00} mm beside it."));
         }
     }
-
-    private static double Gap(Job job, ShellNode node) => Math.Abs(node.Position.Z + (job.Skirt.Drop.Millimetres * (1 + job.Ease)));
 
     /// <summary>Facets that face up, flattest first.</summary>
     private static IEnumerable<(string Label, double Tilt)> Upward(Shell shell) => shell.Faces

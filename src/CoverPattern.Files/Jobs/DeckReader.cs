@@ -22,7 +22,7 @@ internal static class DeckReader
     /// <summary>Holds deck and skirt against the frame, where all that they stand on is right.</summary>
     internal static void Check(Job job, JobNotes notes)
     {
-        if (notes.AreClean("frame", "standOff", "ease", "deck", "skirt"))
+        if (!notes.IsFull && notes.AreClean("frame", "standOff", "ease", "deck", "skirt"))
         {
             foreach (var fault in DeckCheck.Faults(job, FrameBuilder.Build(job.Frame)))
             {

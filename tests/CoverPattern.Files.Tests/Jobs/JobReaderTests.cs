@@ -27,7 +27,7 @@ public sealed class JobReaderTests
         string[] expected =
         [
             "covers=1", "frame.family=icosahedron", "standOff.tubeRadius=17 mm", "standOff.hubHeight=25 mm", "standOff.padding=0 mm",
-            "ease=0.3 %", "skirt.drop=60 mm", "hem.depth=38 mm", "hem.turnUnder=12 mm", "seam.makeUp=plain", "seam.width=15 mm",
+            "ease=0.3 %", "deck.datum=lowest", "skirt.drop=60 mm", "skirt.shape=vertical", "hem.depth=38 mm", "hem.turnUnder=12 mm", "seam.makeUp=plain", "seam.width=15 mm",
             "cloths[0].selvedge=10 mm", "cloths[0].safetyStrip=10 mm", "cloths[0].nap=none", "cloths[0].face=oneSided",
             "lay.spacing=6 mm", "lay.endAllowance=30 mm", "lay.turns=grain", "lay.faceDown=true", "lay.effort=30", "lay.seed=1",
         ];
@@ -64,7 +64,8 @@ public sealed class JobReaderTests
               "frame": { "family": "icosahedron", "frequency": 4, "cut": 7, "size": { "floorDiameter": 4800.5 } },
               "standOff": { "tubeRadius": "1/2 in", "hubHeight": 20, "padding": "3 mm" },
               "ease": -0.002,
-              "skirt": { "drop": 0 },
+              "deck": { "datum": "mean", "raise": "1 1/2 in", "fall": "1/4 in per 1 ft", "towards": 90 },
+              "skirt": { "drop": 0, "shape": "slope" },
               "hem": { "depth": "1 in", "turnUnder": "1/2 in" },
               "seam": { "makeUp": "felled", "width": "12,7 mm" },
               "cloths": [
@@ -79,6 +80,9 @@ public sealed class JobReaderTests
         Assert.Empty(job.Assumed);
         Assert.Equal(("Grün – 24″", 12, -0.002), (job.Title, job.Covers, job.Ease));
         Assert.Equal(("7", 7, new Measure(4800.5, "4800.5 mm")), (job.Frame.Cut, job.Frame.Rows, job.Frame.Size));
+        Assert.Equal((DeckDatum.Mean, new Measure(38.1, "1 1/2 in"), SkirtShape.Slope), (job.Deck.Datum, job.Deck.Raise!.Value, job.Skirt.Shape));
+        // By hand: a quarter of an inch in twelve.
+        Assert.Equal(new DeckTilt(1 / 48.0, 90), job.Deck.Tilt);
         Assert.Equal(new Measure(12.7, "12,7 mm"), job.Seam.MakeUp.Width);
         Assert.Equal(new Measure(1500, "1500 mm"), job.Cloths[0].RollWidth);
         Assert.Equal((Nap.OneWay, false), (job.Cloths[0].Nap, job.Cloths[0].HasFace));

@@ -7,4 +7,8 @@ namespace CoverPattern.Workshop.Tests.Sewing;
 /// <param name="StandOff">Between the facet planes of frame and cover, before ease, millimetres.</param>
 /// <param name="Drop">Of the finished edge below the deck, before ease, millimetres.</param>
 /// <param name="Ease">Ratio by which everything grows.</param>
-internal sealed record CoverSizes(int Frequency, int Rows, double Radius, double StandOff, double Drop, double Ease);
+internal sealed record CoverSizes(int Frequency, int Rows, double Radius, double StandOff, double Drop, double Ease)
+{
+    /// <summary>What was ordered below the base hubs.</summary>
+    internal BaseOrder Base { get; init; } = new();
+}

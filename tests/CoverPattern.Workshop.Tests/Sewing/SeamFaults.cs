@@ -13,17 +13,21 @@ internal static class SeamFaults
     // Own rule of the patterns' page: a seam longer than this cannot be sewn without a mark on the way, millimetres.
     private const double LongestUnmarked = 300;
 
-    internal static IEnumerable<string> Find(PlacedPiece here, int run, PlacedPiece there)
+    /// <param name="here">One piece.</param>
+    /// <param name="run">Its run.</param>
+    /// <param name="there">The piece it names as its partner.</param>
+    /// <param name="stripsApart">Whether skirts stand each on its own chord: then only their edges are held to each other, not their places.</param>
+    internal static IEnumerable<string> Find(PlacedPiece here, int run, PlacedPiece there, bool stripsApart)
     {
         var other = here.Piece.Runs[run].PartnerRun;
         var name = $"Seam {here.Piece.Runs[run].Arc}, {here.Piece.Label} run {run} to {there.Piece.Label} run {other}:";
         var (back, arc) = (there.Piece.Runs[other], here.Piece.Runs[run].Arc);
         return back.Partner != here.Piece.Label || back.PartnerRun != run || back.Arc != arc
             ? [$"{name} the partner is joined to {back.Partner} run {back.PartnerRun} by {back.Arc}."]
-            : PlaceFaults((here, run), (there, other)).Concat(SideFaults((here, run), (there, other))).Select(fault => $"{name} {fault}");
+            : PlaceFaults((here, run), (there, other), stripsApart && here.FaceOf(run).IsSkirt).Concat(SideFaults((here, run), (there, other))).Select(fault => $"{name} {fault}");
     }
 
-    private static IEnumerable<string> PlaceFaults((PlacedPiece Piece, int Run) here, (PlacedPiece Piece, int Run) there)
+    private static IEnumerable<string> PlaceFaults((PlacedPiece Piece, int Run) here, (PlacedPiece Piece, int Run) there, bool apart)
     {
         var (length, otherLength) = (here.Piece.Pattern.Runs[here.Run].LengthMm, there.Piece.Pattern.Runs[there.Run].LengthMm);
         if (!(Math.Abs(length - otherLength) <= Tolerances.PartnerLength))
@@ -33,7 +37,7 @@ internal static class SeamFaults
 
         var (line, back) = (here.Piece.LineOf(here.Run), there.Piece.LineOf(there.Run));
         var gap = Math.Max(line.From.DistanceTo(back.To), line.To.DistanceTo(back.From));
-        if (!(gap <= Tolerances.OnCover))
+        if (!apart && !(gap <= Tolerances.OnCover))
         {
             yield return FormattableString.Invariant($"the edges lie {gap:0.####} mm apart.");
         }
@@ -44,9 +48,11 @@ internal static class SeamFaults
             yield return FormattableString.Invariant($"{notches.Count} notches meet {others.Length} on {length:0.#} mm.");
         }
 
-        foreach (var (notch, other) in notches.Zip(others).Where(pair => !(pair.First.DistanceTo(pair.Second) <= Tolerances.Notch)))
+        // Apart, the notches are held to each other by their way from the seam's end.
+        double Miss(SpacePoint notch, SpacePoint other) => apart ? Math.Abs(notch.DistanceTo(line.From) - other.DistanceTo(back.To)) : notch.DistanceTo(other);
+        foreach (var (notch, other) in notches.Zip(others).Where(pair => !(Miss(pair.First, pair.Second) <= Tolerances.Notch)))
         {
-            yield return FormattableString.Invariant($"the notch {notch.DistanceTo(line.From):0.###} mm from its start misses its partner by {notch.DistanceTo(other):0.####} mm.");
+            yield return FormattableString.Invariant($"the notch {notch.DistanceTo(line.From):0.###} mm from its start misses its partner by {Miss(notch, other):0.####} mm.");
         }
     }
 

@@ -1,4 +1,6 @@
 using System;
+using System.Collections.Generic;
+using System.Linq;
 using System.Text;
 using CoverPattern.Files.Results;
 using CoverPattern.Patterns.Frames;
@@ -33,7 +35,7 @@ internal static class SewingJobs
 
     /// <summary>The order as the assembler is told it.</summary>
     internal static SewingOrder OrderOf(Job job) => new(
-        new CoverSizes(job.Frame.Frequency, job.Frame.Rows, job.Frame.Size.Millimetres, job.StandOff.TubeRadius.Millimetres, job.Skirt.Drop.Millimetres, job.Ease),
+        new CoverSizes(job.Frame.Frequency, job.Frame.Rows, job.Frame.Size.Millimetres, job.StandOff.TubeRadius.Millimetres, job.Skirt.Drop.Millimetres, job.Ease) { Base = BaseOf(job) },
         job.Seam.MakeUp.Form switch
         {
             MakeUpForm.Plain => "plain",
@@ -50,6 +52,22 @@ internal static class SewingJobs
         job.Covers,
         job.Cloths[0].HasFace,
         job.Cloths[0].Nap == Nap.OneWay ? GrainRule.OneWay : job.Lay.Turns == TurnRule.Free ? GrainRule.Free : GrainRule.EitherWay);
+
+    private static BaseOrder BaseOf(Job job)
+    {
+        static double[]? Listed(IEnumerable<HubHeight> heights) =>
+            heights.Any() ? [.. heights.OrderBy(height => height.Hub, StringComparer.Ordinal).Select(height => height.Height.Millimetres)] : null;
+        return new BaseOrder(job.Skirt.Shape switch { SkirtShape.Slope => "slope", SkirtShape.Chords => "chords", _ => "vertical" })
+        {
+            Measured = Listed(job.Deck.Heights),
+            Raise = job.Deck.Raise?.Millimetres,
+            Ground = Listed(job.Deck.Ground),
+            IsMean = job.Deck.Datum == DeckDatum.Mean,
+            Plinth = job.Deck.Plinth?.Millimetres ?? 0,
+            Fall = job.Deck.Tilt?.Fall ?? 0,
+            Towards = job.Deck.Tilt?.TowardsDegrees ?? 0,
+        };
+    }
 
     /// <summary>The text of pieces.json.</summary>
     internal static string PiecesText(Job job) => Encoding.UTF8.GetString(PiecesFile.Write(Finish(job).Set));

@@ -9,7 +9,7 @@ namespace CoverPattern.Workshop.Tests.Sewing;
 /// <remarks>
 /// Rules of the cut, promised to the shop and so part of the truth (docs/checks.md): a hub within 1 mm of the finished
 /// edge counts as on it; a chord whose ends are less than 2 mm above it gets no skirt; what is left of a face narrower than
-/// 1 mm is dropped.
+/// 1 mm is dropped. A skirt over measured heights has no place in space: it stands here on its chord, as a stiff strip.
 /// </remarks>
 internal sealed class TrueCover
 {
@@ -20,8 +20,10 @@ internal sealed class TrueCover
 
     private readonly CoverSizes sizes;
     private readonly List<SpacePoint> nodes = [];
+    private readonly List<SpacePoint> hubs = [];
     private readonly List<double> heights = [];
     private readonly List<Outline> outlines = [];
+    private TrueBase? below;
 
     private TrueCover(CoverSizes sizes) => this.sizes = sizes;
 
@@ -51,12 +53,49 @@ internal sealed class TrueCover
 
         foreach (var (hub, i) in frame.Hubs.Select((hub, i) => (hub, i)))
         {
-            nodes.Add((sizes.Radius * (hub - new SpacePoint(0, 0, deck))) + TrueHubs.StepOf(normals[i], sizes.StandOff));
+            hubs.Add(sizes.Radius * (hub - new SpacePoint(0, 0, deck)));
+            nodes.Add(hubs[i] + TrueHubs.StepOf(normals[i], sizes.StandOff));
         }
 
-        heights.AddRange(nodes.Select(node => Math.Abs(node.Z + sizes.Drop) < OnEdge ? 0 : node.Z + sizes.Drop));
-        nodes.AddRange(nodes.Select(node => node with { Z = -sizes.Drop }).ToArray());
+        below = new TrueBase(sizes, frame, hubs, [.. nodes]);
+        heights.AddRange(below.Heights.Select(height => Math.Abs(height) < OnEdge ? 0 : height));
+        nodes.AddRange(Feet(frame));
         heights.AddRange(heights.Select(_ => 0.0).ToArray());
+    }
+
+    /// <summary>One for every hub; those above the base have none and keep their place.</summary>
+    private SpacePoint[] Feet(TrueFrame frame)
+    {
+        var feet = nodes.ToArray();
+        var standing = frame.Facets.Where(facet => facet.Stands && facet.RowFromTop == sizes.Rows).ToArray();
+        SpacePoint Normal(int[] ring) => (nodes[ring[1]] - nodes[ring[0]]).Cross(nodes[ring[2]] - nodes[ring[0]]).Unit;
+        foreach (var hub in below!.Hubs)
+        {
+            feet[hub] = below.FootOf(hub, Normal(standing.Single(facet => facet.Hubs[1] == hub).Hubs), Normal(standing.Single(facet => facet.Hubs[0] == hub).Hubs));
+        }
+
+        return feet;
+    }
+
+    /// <summary>Corners of the strip below a chord, set on the chord in its vertical plane, by their node.</summary>
+    private Dictionary<int, SpacePoint> Strip(int from, int to)
+    {
+        var count = nodes.Count / 2;
+        var chord = nodes[to] - nodes[from];
+        double Lift(int hub) => below!.Lift[below.Hubs.ToList().IndexOf(hub)];
+        var rise = chord.Z + Lift(to) - Lift(from);
+        var plan = Math.Sqrt(chord.Dot(chord) - (rise * rise));
+        var along = chord.Unit;
+        var up = (new SpacePoint(0, 0, 1) - (along.Z * along)).Unit;
+        var (level, plumb) = ((plan / chord.Length, -rise / chord.Length), (rise / chord.Length, plan / chord.Length));
+        SpacePoint Step((double Along, double Up) way) => (way.Along * along) + (way.Up * up);
+        return new Dictionary<int, SpacePoint>
+        {
+            [from] = nodes[from],
+            [to] = nodes[from] + (plan * Step(level)) + (rise * Step(plumb)),
+            [from + count] = nodes[from] - (heights[from] * Step(plumb)),
+            [to + count] = nodes[from] + (plan * Step(level)) + ((rise - heights[to]) * Step(plumb)),
+        };
     }
 
     private void OutlineFaces(TrueFrame frame)
@@ -68,7 +107,10 @@ internal sealed class TrueCover
             if (facet.RowFromTop == sizes.Rows && facet.Stands && Math.Max(heights[from], heights[to]) >= LeastSkirt)
             {
                 int FootOf(int hub) => heights[hub] > 0 ? hub + frame.Hubs.Count : hub;
-                outlines.Add(new Outline(label + "k", [.. new[] { FootOf(from), FootOf(to), to, from }.Distinct()], (from, to)));
+                outlines.Add(new Outline(label + "k", [.. new[] { FootOf(from), FootOf(to), to, from }.Distinct()], (from, to))
+                {
+                    Own = sizes.Base.IsStrip ? Strip(from, to) : [],
+                });
             }
         }
     }
@@ -89,7 +131,7 @@ internal sealed class TrueCover
     }
 
     /// <summary>Of the corners' centre, counter-clockwise from +x seen from above.</summary>
-    private static double Bearing(IEnumerable<SpacePoint> corners)
+    internal static double Bearing(IEnumerable<SpacePoint> corners)
     {
         var centre = corners.Aggregate((sum, corner) => sum + corner);
         var angle = Math.Atan2(centre.Y, centre.X);
@@ -109,18 +151,18 @@ internal sealed class TrueCover
                 return other is null ? new("hem", null) : new(other.EndsWith('k') == outline.Label.EndsWith('k') ? "seam" : "fold", other);
             }
 
-            var corners = outline.Ring.Select(Place).ToArray();
+            var corners = outline.Ring.Select(node => Place(outline, node)).ToArray();
             Faces.Add(outline.Label, new TrueFace(
                 outline.Label,
                 [.. cut.Select(corner => corner.At)],
                 [.. cut.Select(corner => EdgeOf(corner.Edge))],
                 (corners[1] - corners[0]).Cross(corners[^1] - corners[0]).Unit,
-                (Place(outline.RingEdge.To) - Place(outline.RingEdge.From)).Unit,
-                (1.0 / corners.Length) * corners.Aggregate((sum, corner) => sum + corner)));
+                (Place(outline, outline.RingEdge.To) - Place(outline, outline.RingEdge.From)).Unit,
+                ((1 + sizes.Ease) / corners.Length) * outline.Ring.Select(node => nodes[node]).Aggregate((sum, corner) => sum + corner)));
         }
     }
 
-    private SpacePoint Place(int node) => (1 + sizes.Ease) * nodes[node];
+    private SpacePoint Place(Outline outline, int node) => (1 + sizes.Ease) * outline.Own.GetValueOrDefault(node, nodes[node]);
 
     /// <summary>Corners above the finished edge, each with the uncut edge that leaves it (null along the finished edge).</summary>
     private List<(SpacePoint At, (int, int)? Edge)> Clip(Outline outline)
@@ -133,12 +175,12 @@ internal sealed class TrueCover
             var (above, next) = (heights[here], heights[there]);
             if (above >= 0)
             {
-                cut.Add((Place(here), above == 0 && next < 0 ? null : edge));
+                cut.Add((Place(outline, here), above == 0 && next < 0 ? null : edge));
             }
 
             if (above * next < 0)
             {
-                cut.Add((Place(here) + ((above / (above - next)) * (Place(there) - Place(here))), next > 0 ? edge : null));
+                cut.Add((Place(outline, here) + ((above / (above - next)) * (Place(outline, there) - Place(outline, here))), next > 0 ? edge : null));
             }
         }
 
@@ -157,5 +199,9 @@ internal sealed class TrueCover
         return 2 * area / corners.Select((corner, i) => corner.DistanceTo(corners[(i + 1) % corners.Length])).Max();
     }
 
-    private sealed record Outline(string Label, int[] Ring, (int From, int To) RingEdge);
+    private sealed record Outline(string Label, int[] Ring, (int From, int To) RingEdge)
+    {
+        /// <summary>Corners that lie elsewhere than their nodes.</summary>
+        internal Dictionary<int, SpacePoint> Own { get; init; } = [];
+    }
 }

@@ -16,21 +16,25 @@ public readonly record struct InscribedCircle(Point2 Centre, double Radius)
     /// Squares of a grid are split again as long as one could still hold a better centre: the distance to the outline
     /// changes by no more than the step taken. Method: [Garcia-Castellanos 2007] by cell refinement (from memory).
     /// </remarks>
-    public static InscribedCircle Largest(IReadOnlyList<Point2> ring, double error)
-    {
-        ArgumentNullException.ThrowIfNull(ring);
-        ArgumentOutOfRangeException.ThrowIfLessThanOrEqual(error, 0);
+    public static InscribedCircle Largest(IReadOnlyList<Point2> ring, double error) => Largest([ring], error);
 
-        var box = Rings.Bounds(ring);
+    /// <summary>The largest circle between an outline and its holes, within a given error of its radius.</summary>
+    /// <param name="rings">The outline first, then the holes; each of either direction, first point not repeated.</param>
+    /// <param name="error">By how much a larger circle may be missed, millimetres, positive.</param>
+    public static InscribedCircle Largest(IReadOnlyList<IReadOnlyList<Point2>> rings, double error)
+    {
+        ArgumentNullException.ThrowIfNull(rings);
+        ArgumentOutOfRangeException.ThrowIfLessThanOrEqual(error, 0);
+        var box = Rings.Bounds(rings[0]);
         var half = Math.Max(box.Width, box.Height) / 2;
         var squares = new PriorityQueue<(Point2 Centre, double Half), double>();
-        var best = new InscribedCircle(box.Centre, Depth(ring, box.Centre));
+        var best = new InscribedCircle(box.Centre, Depth(rings, box.Centre));
         squares.Enqueue((box.Centre, half), double.NegativeInfinity);
         while (squares.TryDequeue(out var square, out var negatedBound) && -negatedBound > best.Radius + error)
         {
             foreach (var centre in Quarters(square))
             {
-                var depth = Depth(ring, centre);
+                var depth = Depth(rings, centre);
                 best = depth > best.Radius ? new InscribedCircle(centre, depth) : best;
                 var bound = depth + (square.Half / 2 * Math.Sqrt(2));
                 if (bound > best.Radius + error)
@@ -50,19 +54,22 @@ public readonly record struct InscribedCircle(Point2 Centre, double Radius)
             .Select(offset => square.Centre + new Point2(offset.Item1, offset.Item2));
     }
 
-    /// <summary>Distance to the outline, negative outside.</summary>
-    private static double Depth(IReadOnlyList<Point2> ring, Point2 point)
+    /// <summary>Distance to the nearest ring, negative outside and in holes.</summary>
+    private static double Depth(IReadOnlyList<IReadOnlyList<Point2>> rings, Point2 point)
     {
         var (inside, nearest) = (false, double.PositiveInfinity);
-        for (var i = 0; i < ring.Count; i++)
+        foreach (var ring in rings)
         {
-            var (a, b) = (ring[i], ring[(i + 1) % ring.Count]);
-            if (a.Y > point.Y != b.Y > point.Y && point.X < a.X + ((point.Y - a.Y) / (b.Y - a.Y) * (b.X - a.X)))
+            for (var i = 0; i < ring.Count; i++)
             {
-                inside = !inside;
-            }
+                var (a, b) = (ring[i], ring[(i + 1) % ring.Count]);
+                if (a.Y > point.Y != b.Y > point.Y && point.X < a.X + ((point.Y - a.Y) / (b.Y - a.Y) * (b.X - a.X)))
+                {
+                    inside = !inside;
+                }
 
-            nearest = Math.Min(nearest, Segments.Distance(a, b, point));
+                nearest = Math.Min(nearest, Segments.Distance(a, b, point));
+            }
         }
 
         return inside ? nearest : -nearest;

@@ -22,7 +22,7 @@ internal sealed class LaidPiece
         Placement = placement;
         Pattern = pattern;
         map = RigidMap.FromDegrees(placement.TurnDegrees, new Point2(placement.X, placement.Y), placement.Mirrored);
-        var face = map.Apply(pattern.Facets[0]);
+        var face = map.Apply(RoundShapes.NameRoom(pattern));
         mainFace = placement.Mirrored ? [.. face.Reverse()] : face;
         Box = Rings.Bounds(map.Apply(pattern.CutLine));
     }

@@ -57,9 +57,15 @@ internal static class PatternFigure
             leaders.AddRange(leader);
         }
 
-        for (var i = 0; i < pattern.SewLine.Length; i++)
+        foreach (var run in pattern.Runs.Where(run => !run.IsClosed))
         {
-            Add(texts, taken, Corner(small, i, taken));
+            Add(texts, taken, Corner(small, run.From, taken));
+        }
+
+        foreach (var cutout in pattern.Cutouts)
+        {
+            var place = small.Apply(Rings.Bounds(cutout.Rim).Centre);
+            Add(texts, taken, new FigureText("side", $"{cutout.Purpose} {RoundShapes.Diameter(cutout.Rim)}", place, SideText, 0, TextAnchor.Middle));
         }
 
         var reach = Rings.Bounds([.. small.CutLine, .. texts.SelectMany(text => text.Box())]);

@@ -35,7 +35,7 @@ internal static class PatternSection
     {
         page.Line("h3", FormattableString.Invariant($"{pattern.Id}: cut {pattern.Quantity}"));
         page.Line("p", pattern.Cloth);
-        page.Table("edges", ["Edge", "Is", "Class", "Length", "Allow.", "Notches at"], pattern.Runs.Select((run, i) => new[]
+        page.Table("edges", ["Edge", "Is", "Class", "Length", "Allow.", "Notches at"], pattern.AllRuns.Select((run, i) => new[]
         {
             Words.Edge(run), Words.Role(run), run.ArcClass, lengths.Of(run), Printed.Number(run.AllowanceMm, 1), Notches(pattern, i, run),
         }));
@@ -58,7 +58,7 @@ internal static class PatternSection
         var notches = pattern.Notches.Where(notch => notch.Run == index).ToArray();
         return notches.Length == 0
             ? "none"
-            : $"{string.Join(", ", notches.Select(notch => Printed.Mm(notch.AtMm)))} from {Printed.Count(run.From + 1)}, {string.Join(" and ", notches.Select(notch => Printed.Word(notch.Form)).Distinct())}";
+            : $"{string.Join(", ", notches.Select(notch => Printed.Mm(notch.AtMm)))} from {(run.IsClosed ? "the right" : Printed.Count(run.From + 1))}, {string.Join(" and ", notches.Select(notch => Printed.Word(notch.Form)).Distinct())}";
     }
 
     private static string Users(Piece[] pieces, bool isFirstOnly)

@@ -26,11 +26,11 @@ internal static class PieceSection
         {
             Covers.PlaceOf(piece.Label),
             piece.Pattern + (piece.Mirrored ? " mirrored" : string.Empty),
-            string.Join("; ", piece.Runs.Select((run, i) => $"{Words.Edge(patterns[piece.Pattern].Runs[i])}: {Joined(run)}")),
+            string.Join("; ", piece.Runs.Select((run, i) => $"{Words.Edge(patterns[piece.Pattern].AllRuns[i])}: {Joined(run)}")),
         }));
 
         string Joined(PieceRun run) => run.Partner is null
             ? Printed.Word(run.Role)
-            : $"{run.Arc} \u2192 {Covers.PlaceOf(run.Partner.Piece)} {Words.Edge(patternOf[run.Partner.Piece].Runs[run.Partner.Run])}";
+            : $"{run.Arc} \u2192 {Covers.PlaceOf(run.Partner.Piece)} {Words.Edge(patternOf[run.Partner.Piece].AllRuns[run.Partner.Run])}";
     }
 }

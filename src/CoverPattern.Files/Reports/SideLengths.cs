@@ -12,7 +12,7 @@ internal sealed class SideLengths
     private readonly ImmutableSortedDictionary<string, string> byClass;
 
     public SideLengths(PieceSet set) => byClass = set.Patterns
-        .SelectMany(pattern => pattern.Runs)
+        .SelectMany(pattern => pattern.AllRuns)
         .GroupBy(run => run.ArcClass, StringComparer.Ordinal)
         .ToImmutableSortedDictionary(runs => runs.Key, runs => Printed.Mm(runs.Min(run => run.LengthMm)), StringComparer.Ordinal);
 

@@ -19,7 +19,7 @@ internal sealed class SmallPattern(Pattern pattern, double ratio)
 
     public ImmutableArray<Point2> SewLine { get; } = Apply(pattern.SewLine, ratio);
 
-    public ImmutableArray<Point2> MainFace { get; } = Apply(pattern.Facets[0], ratio);
+    public ImmutableArray<Point2> MainFace { get; } = Apply(RoundShapes.NameRoom(pattern), ratio);
 
     /// <summary>Lines inside the piece that writing keeps off.</summary>
     public IEnumerable<ImmutableArray<Point2>> Inside =>
@@ -42,18 +42,17 @@ internal sealed class SmallPattern(Pattern pattern, double ratio)
     /// <summary>Bars from the sew line to a little beyond the cut line.</summary>
     public IEnumerable<FigureLine> Notches => pattern.Notches.Select(notch =>
     {
-        var (_, _, outward, allowance) = Side(notch.Run);
-        var at = Apply(notch.OnSewLine);
-        return new FigureLine("notch", [at, at + ((allowance + NotchBeyond) * outward)], IsClosed: false);
+        var (at, outer, inner) = (Apply(notch.OnSewLine), Apply(notch.Outer), Apply(notch.Inner));
+        return new FigureLine("notch", [at, outer + (NotchBeyond * (outer - inner).Unit())], IsClosed: false);
     });
 
     public Point2 Apply(Point2 point) => ratio * point;
 
-    /// <summary>The sew line of a run, the direction out of the piece there, and its allowance.</summary>
+    /// <summary>The sew line of a run (of a closed one a short piece at its lowest corner), the direction out of the piece there, and its allowance.</summary>
     public (Point2 From, Point2 To, Point2 Outward, double Allowance) Side(int run)
     {
-        var edge = pattern.Runs[run];
-        var (from, to) = (SewLine[edge.From], SewLine[edge.To]);
+        var edge = pattern.AllRuns[run];
+        var (from, to) = edge.IsClosed ? Lowest(RoundShapes.RingOf(pattern, run)) : (SewLine[edge.From], SewLine[edge.To]);
         return (from, to, -1 * (to - from).Unit().QuarterTurned(), ratio * edge.AllowanceMm);
     }
 
@@ -72,6 +71,13 @@ internal sealed class SmallPattern(Pattern pattern, double ratio)
         var aside = ArrowHalfWidth * (to - from).Unit().QuarterTurned();
         yield return new FigureLine("grain", [from, to], IsClosed: false);
         yield return new FigureLine("head", [back + aside, to, back - aside], IsClosed: true);
+    }
+
+    /// <summary>A short level piece of a closed edge at its lowest corner, for what is written there.</summary>
+    private (Point2 From, Point2 To) Lowest(ImmutableArray<Point2> ring)
+    {
+        var (lowest, step) = (Apply(ring.MinBy(corner => corner.Y)), new Point2(Rings.SignedArea(ring) > 0 ? 1 : -1, 0));
+        return (lowest - step, lowest + step);
     }
 
     private static ImmutableArray<Point2> Apply(ImmutableArray<Point2> points, double ratio) => ImmutableArray.CreateRange(points, point => ratio * point);

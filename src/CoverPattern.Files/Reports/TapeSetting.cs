@@ -15,9 +15,20 @@ internal static class TapeSetting
     /// <param name="lengths">Printed lengths of edges.</param>
     public static IEnumerable<string> Steps(Pattern pattern, SideLengths lengths)
     {
+        foreach (var cutout in pattern.Cutouts)
+        {
+            yield return $"Hole for {cutout.Purpose}: circle of diameter {RoundShapes.Diameter(cutout.Rim)}";
+        }
+
         var bottom = Base(pattern);
+        if (bottom.IsClosed)
+        {
+            yield return $"Circle of diameter {RoundShapes.Diameter(pattern.SewLine)}";
+            yield break;
+        }
+
         yield return $"Base {Words.Edge(bottom)}: {lengths.Of(bottom)}";
-        foreach (var corner in Enumerable.Range(0, pattern.SewLine.Length).Where(corner => corner != bottom.From && corner != bottom.To))
+        foreach (var corner in pattern.Runs.Select(run => run.From).Where(corner => corner != bottom.From && corner != bottom.To))
         {
             yield return $"Corner {Printed.Count(corner + 1)}: {Arc(bottom.From)} and {Arc(bottom.To)}";
 

@@ -15,7 +15,7 @@ internal static class Words
     public static string Role(EdgeRun run) => Printed.Word(run.Role) + Side(run);
 
     /// <summary>An edge by the numbers of its corners, such as "1-2".</summary>
-    public static string Edge(EdgeRun run) => Corners(run.From, run.To);
+    public static string Edge(EdgeRun run) => !run.IsClosed ? Corners(run.From, run.To) : run.Role == EdgeRole.Rim ? "rim" : "all round";
 
     public static string Corners(int from, int to) => Printed.Count(from + 1) + "-" + Printed.Count(to + 1);
 

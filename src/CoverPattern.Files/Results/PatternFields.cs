@@ -139,7 +139,10 @@ internal static class PatternFields
     {
         place.AllowOnly("purpose", "rim", "cutLine", "run");
         var rim = place.Field("rim").Ring();
-        return new Cutout(place.Field("purpose").Text(), rim, place.Field("cutLine").Ring(), ReadRun(place.Field("run"), rim.Length));
+        var run = ReadRun(place.Field("run"), rim.Length);
+        return run.IsClosed
+            ? new Cutout(place.Field("purpose").Text(), rim, place.Field("cutLine").Ring(), run)
+            : throw place.Field("run").Fault($"the rim of a hole must end where it begins, at corner {run.From}, not {run.To}.");
     }
 
     private static FoldLine ReadFold(JsonPlace place)

@@ -28,7 +28,7 @@ public sealed record SummaryNumbers(double AreaM2, double HemMm, double SeamsMm,
     private static double WorstPartnerDifference(Result result)
     {
         var patterns = result.Pieces.Patterns.ToDictionary(pattern => pattern.Id, StringComparer.Ordinal);
-        var lengths = result.Pieces.Pieces.ToDictionary(piece => piece.Label, piece => patterns[piece.Pattern].Runs, StringComparer.Ordinal);
+        var lengths = result.Pieces.Pieces.ToDictionary(piece => piece.Label, piece => patterns[piece.Pattern].AllRuns, StringComparer.Ordinal);
         return result.Pieces.Pieces
             .SelectMany(piece => piece.Runs.Select((run, i) => (run.Partner, Length: lengths[piece.Label][i].LengthMm)))
             .Where(entry => entry.Partner is not null)

@@ -3,11 +3,10 @@ using System.Collections.Generic;
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Linq;
-using CoverPattern.Patterns.Seams;
 
 namespace CoverPattern.Patterns.Pieces;
 
-/// <summary>Sorts arcs into classes that are alike.</summary>
+/// <summary>Sorts lines into classes that are alike.</summary>
 internal static class ArcSorter
 {
     /// <summary>Two grid steps, millimetres. The nearest unlike lengths known (4V 7/12 at 25 mm) lie 0.0041 mm apart.</summary>
@@ -16,8 +15,8 @@ internal static class ArcSorter
     // Lengths nearer than this are told apart by eye only through their marks, millimetres.
     private const double EasilyMixedUp = 10;
 
-    /// <summary>The class of every arc.</summary>
-    internal static ImmutableArray<ArcClass> Sort(ImmutableArray<Arc> arcs)
+    /// <summary>The class of every line.</summary>
+    internal static ImmutableArray<ArcClass> Sort(ImmutableArray<ClassedLine> arcs)
     {
         var order = Enumerable.Range(0, arcs.Length)
             .OrderBy(i => arcs[i].Role).ThenBy(i => arcs[i].MakeUp?.Name, StringComparer.Ordinal).ThenBy(i => arcs[i].LengthMm).ThenBy(i => i);
@@ -36,10 +35,10 @@ internal static class ArcSorter
         return [.. byArc];
     }
 
-    private static bool Belongs(Arc arc, ArcClass last) =>
+    private static bool Belongs(ClassedLine arc, ArcClass last) =>
         arc.Role == last.Role && arc.MakeUp == last.MakeUp && arc.LengthMm - last.LengthMm <= SameLength;
 
-    private static ArcClass Open(Arc arc, List<ArcClass> classes)
+    private static ArcClass Open(ClassedLine arc, List<ArcClass> classes)
     {
         var near = classes
             .Where(other => other.Role == arc.Role && arc.LengthMm - other.LengthMm < EasilyMixedUp)

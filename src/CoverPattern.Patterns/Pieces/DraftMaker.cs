@@ -15,12 +15,16 @@ internal sealed class DraftMaker
     private readonly Subdivision subdivision;
     private readonly ImmutableArray<ArcClass> classes;
 
-    internal DraftMaker(Job job, Shell shell, Subdivision subdivision)
+    /// <param name="job">Hem, seams and cloth are read.</param>
+    /// <param name="shell">The finished surface.</param>
+    /// <param name="subdivision">The surface cut up.</param>
+    /// <param name="classes">Class of every arc, in their order.</param>
+    internal DraftMaker(Job job, Shell shell, Subdivision subdivision, ImmutableArray<ArcClass> classes)
     {
         this.job = job;
         this.shell = shell;
         this.subdivision = subdivision;
-        classes = ArcSorter.Sort(subdivision.Arcs);
+        this.classes = classes;
     }
 
     internal PieceDraft Make(Panel panel)
@@ -29,11 +33,15 @@ internal sealed class DraftMaker
         var faces = panel.Patches.Select(patch => shell.Faces[subdivision.Patches[patch].Face]).ToArray();
         return new PieceDraft(
             "P" + faces[0].Label[1..],
+            job.Cloths[0].Name,
+            PieceKind.Facet,
             turn.Apply(panel.Outline.Select(edge => edge.From)),
-            [.. panel.Outline.Select(MakeRun)],
-            [.. panel.Patches.Zip(panel.FlatMaps, (patch, map) => turn.After(map).Apply(subdivision.Patches[patch].Corners))],
-            [.. faces.Select(face => face.Label)],
-            [.. panel.Folds.Select(fold => Line(panel, fold, turn))]);
+            [.. panel.Outline.Select(MakeRun)])
+        {
+            Faces = [.. panel.Patches.Zip(panel.FlatMaps, (patch, map) => turn.After(map).Apply(subdivision.Patches[patch].Corners))],
+            FaceLabels = [.. faces.Select(face => face.Label)],
+            Folds = [.. panel.Folds.Select(fold => Line(panel, fold, turn))],
+        };
     }
 
     /// <summary>Charts begin with the ring edge on +x; where the face hangs below that edge, up the cover is down the chart.</summary>
@@ -50,7 +58,7 @@ internal sealed class DraftMaker
         var allowance = arc.Role == EdgeRole.Hem
             ? job.Hem.Allowance
             : Allowance.OfSeam(arc.MakeUp!, side);
-        return new DraftRun(edge.Arc, classes[edge.Arc], side, allowance, edge.Side);
+        return new DraftRun(new ArcSide(arc.Label, arc.First != edge.Side), classes[edge.Arc], side, allowance);
     }
 
     private FoldLine Line(Panel panel, int fold, RigidMap turn)

@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using System.Collections.Immutable;
 using System.Linq;
@@ -8,7 +9,7 @@ namespace CoverPattern.Patterns.Pieces;
 
 /// <summary>How a draft equals another one that came before it.</summary>
 /// <param name="Mirrored">Whether it is the mirror twin.</param>
-/// <param name="RunOf">For each run of the earlier draft the index of the like run of this one.</param>
+/// <param name="RunOf">For each run of the earlier draft, those of holes last, the index of the like run of this one.</param>
 internal sealed record DraftMatch(bool Mirrored, ImmutableArray<int> RunOf)
 {
     /// <summary>Finds out whether a draft is the same piece as an earlier one.</summary>
@@ -16,11 +17,11 @@ internal sealed record DraftMatch(bool Mirrored, ImmutableArray<int> RunOf)
     /// <param name="draft">The draft asked about.</param>
     /// <param name="cloth">A one-way nap forbids turning; a face side forbids mirroring.</param>
     /// <param name="turns">Free turns leave the grain out of the comparison.</param>
-    /// <returns>Null when they differ: in a run's class, side or allowance, or anywhere by more than 0.002 mm.</returns>
+    /// <returns>Null when they differ: in cloth or kind, in a run's class, side or allowance, or anywhere by more than 0.002 mm.</returns>
     internal static DraftMatch? Find(PieceDraft model, PieceDraft draft, Cloth cloth, TurnRule turns)
     {
         var count = model.Runs.Length;
-        if (draft.Runs.Length != count || draft.Faces.Length != model.Faces.Length)
+        if (!AreComparable(model, draft))
         {
             return null;
         }
@@ -30,9 +31,9 @@ internal sealed record DraftMatch(bool Mirrored, ImmutableArray<int> RunOf)
             for (var shift = 0; shift < count; shift++)
             {
                 ImmutableArray<int> runOf = [.. Enumerable.Range(0, count).Select(i => mirrored ? (shift + count - i) % count : (shift + i) % count)];
-                if (RunsAgree(model, draft, runOf) && ShapesAgree(model, Corners(draft, runOf, mirrored), cloth.Nap, turns))
+                if (RunsAgree(model, draft, runOf) && WithHoles(model, new TurnedDraft(draft, mirrored, runOf), cloth.Nap, turns) is { } match)
                 {
-                    return new DraftMatch(mirrored, runOf);
+                    return match;
                 }
             }
         }
@@ -40,26 +41,62 @@ internal sealed record DraftMatch(bool Mirrored, ImmutableArray<int> RunOf)
         return null;
     }
 
-    private static bool RunsAgree(PieceDraft model, PieceDraft draft, ImmutableArray<int> runOf) => model.Runs.Zip(
-        runOf.Select(run => draft.Runs[run]),
-        (left, right) => left.Class == right.Class && left.Side == right.Side && left.Allowance == right.Allowance).All(same => same);
+    private static bool AreComparable(PieceDraft model, PieceDraft draft) =>
+        draft.Kind == model.Kind
+        && string.Equals(draft.Cloth, model.Cloth, StringComparison.Ordinal)
+        && draft.Corners.Length == model.Corners.Length
+        && draft.Runs.Length == model.Runs.Length
+        && draft.Faces.Length == model.Faces.Length
+        && draft.Cutouts.Length == model.Cutouts.Length;
 
-    /// <summary>The draft's corners in the model's order, mirrored if need be: a mirrored run begins at its last corner.</summary>
-    private static Point2[] Corners(PieceDraft draft, ImmutableArray<int> runOf, bool mirrored) =>
-    [
-        .. runOf.Select(run => mirrored
-            ? new Point2(draft.Corners[(run + 1) % draft.Corners.Length].X, -draft.Corners[(run + 1) % draft.Corners.Length].Y)
-            : draft.Corners[run]),
-    ];
+    private static bool RunsAgree(PieceDraft model, PieceDraft draft, ImmutableArray<int> runOf) =>
+        model.Runs.Zip(runOf.Select(run => draft.Runs[run]), Alike).All(same => same);
 
-    private static bool ShapesAgree(PieceDraft model, Point2[] corners, Nap nap, TurnRule turns)
+    private static bool Alike(DraftRun left, DraftRun right) => left.Class == right.Class
+        && left.Side == right.Side
+        && left.Allowance == right.Allowance
+        && left.Steps == right.Steps
+        && left.Round?.Marks.Length == right.Round?.Marks.Length;
+
+    private static DraftMatch? WithHoles(PieceDraft model, TurnedDraft draft, Nap nap, TurnRule turns)
     {
+        var corners = draft.Corners;
         var (centre, modelCentre) = (Middle(corners), Middle(model.Corners));
-        return Turns(model, corners, nap, turns).Any(turn => model.Corners.Zip(corners).All(pair =>
-            Point2.Distance(pair.First - modelCentre, turn.Apply(pair.Second - centre)) <= ArcSorter.SameLength));
+        foreach (var turn in Turns(model, corners, nap, turns))
+        {
+            var map = turn with { Shift = modelCentre - turn.Apply(centre) };
+            if (model.Corners.Zip(corners).All(pair => Point2.Distance(pair.First, map.Apply(pair.Second)) <= ArcSorter.SameLength)
+                && model.Runs.Zip(draft.RunOf).All(pair => MarksAgree(pair.First, draft.RoundOf(draft.Draft.Runs[pair.Second]), map))
+                && HolesOf(model, draft, map) is { } holes)
+            {
+                return new DraftMatch(draft.Mirrored, [.. draft.RunOf, .. holes.Select(hole => model.Runs.Length + hole)]);
+            }
+        }
+
+        return null;
     }
 
-    private static IEnumerable<RigidMap> Turns(PieceDraft model, Point2[] corners, Nap nap, TurnRule turns)
+    /// <summary>For each hole of the model the index of the one that lies there in the draft; null when one finds none.</summary>
+    private static int[]? HolesOf(PieceDraft model, TurnedDraft draft, RigidMap map)
+    {
+        int[] holes = [.. model.Cutouts.Select(hole => Enumerable.Range(0, draft.Draft.Cutouts.Length)
+            .Where(i => IsSame(hole, draft.Draft.Cutouts[i]) && MarksAgree(hole.Run, draft.RoundOf(draft.Draft.Cutouts[i].Run), map))
+            .DefaultIfEmpty(-1).First())];
+        return holes.Contains(-1) ? null : holes;
+    }
+
+    private static bool IsSame(DraftCutout left, DraftCutout right) =>
+        string.Equals(left.Purpose, right.Purpose, StringComparison.Ordinal) && Alike(left.Run, right.Run);
+
+    /// <summary>Whether circles and the marks on them lie in one place; each mark of one has a mark of the other there.</summary>
+    private static bool MarksAgree(DraftRun model, RoundEdge? round, RigidMap map) => model.Round is null || round is null
+        ? model.Round is null && round is null
+        : Point2.Distance(model.Round.Centre, map.Apply(round.Centre)) <= ArcSorter.SameLength
+            && model.Round.Marks.All(mark => round.Marks.Any(other => IsSame(mark, (map with { Shift = default }).Apply(other), model.Round.Radius)));
+
+    private static bool IsSame(Point2 mark, Point2 other, double radius) => radius * Point2.Distance(mark, other) <= ArcSorter.SameLength;
+
+    private static IEnumerable<RigidMap> Turns(PieceDraft model, IReadOnlyList<Point2> corners, Nap nap, TurnRule turns)
     {
         yield return RigidMap.Identity;
         if (nap == Nap.OneWay)
@@ -76,4 +113,24 @@ internal sealed record DraftMatch(bool Mirrored, ImmutableArray<int> RunOf)
 
     private static Point2 Middle(IReadOnlyCollection<Point2> corners) =>
         (1.0 / corners.Count) * corners.Aggregate(default(Point2), (sum, corner) => sum + corner);
+
+    /// <summary>A draft in a model's order of runs, mirrored if need be: a mirrored run begins at its last corner.</summary>
+    private sealed record TurnedDraft(PieceDraft Draft, bool Mirrored, ImmutableArray<int> RunOf)
+    {
+        internal ImmutableArray<Point2> Corners { get; } = InOrder(Draft, Mirrored, RunOf[0]);
+
+        internal RoundEdge? RoundOf(DraftRun run) => run.Round is not { } round || !Mirrored
+            ? run.Round
+            : new RoundEdge(MirrorOf(round.Centre), round.Radius, [.. round.Marks.Select(MirrorOf)]);
+
+        private static ImmutableArray<Point2> InOrder(PieceDraft draft, bool mirrored, int first)
+        {
+            var count = draft.Corners.Length;
+            return mirrored
+                ? [.. Enumerable.Range(0, count).Select(i => MirrorOf(draft.Corners[(draft.End(first) + count - i) % count]))]
+                : [.. Enumerable.Range(0, count).Select(i => draft.Corners[(draft.Start(first) + i) % count])];
+        }
+
+        private static Point2 MirrorOf(Point2 point) => point with { Y = -point.Y };
+    }
 }

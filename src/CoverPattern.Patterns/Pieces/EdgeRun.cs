@@ -11,4 +11,8 @@ namespace CoverPattern.Patterns.Pieces;
 /// <param name="Side">Which of the two joined edges lies outside.</param>
 /// <param name="LengthMm">Sewn length, millimetres.</param>
 /// <param name="AllowanceMm">Cloth beyond the sew line, millimetres.</param>
-public sealed record EdgeRun(int From, int To, EdgeRole Role, string ArcClass, string MakeUp, EdgeSide Side, double LengthMm, double AllowanceMm);
+public sealed record EdgeRun(int From, int To, EdgeRole Role, string ArcClass, string MakeUp, EdgeSide Side, double LengthMm, double AllowanceMm)
+{
+    /// <summary>Whether it goes all round its ring.</summary>
+    public bool IsClosed => From == To;
+}

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Linq;
 using CoverPattern.Geometry;
 
 namespace CoverPattern.Patterns.Pieces;
@@ -36,4 +37,8 @@ public sealed record Pattern(
     GrainLine Grain,
     ImmutableArray<ImmutableArray<Point2>> Facets,
     Point2 LabelSpot,
-    double LabelRadius);
+    double LabelRadius)
+{
+    /// <summary>The edges of the outline, then those of the holes: the order in which notches and pieces count them.</summary>
+    public ImmutableArray<EdgeRun> AllRuns => [.. Runs, .. Cutouts.Select(cutout => cutout.Run)];
+}

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Collections.Immutable;
 using System.Linq;
 using CoverPattern.Geometry;
 using CoverPattern.Patterns.Jobs;
@@ -13,12 +14,13 @@ internal static class PatternCheck
     internal static IEnumerable<Fault> Faults(Job job, string label, Pattern pattern)
     {
         var widest = pattern.Runs.Where(run => run.Role == EdgeRole.Seam).Select(run => run.AllowanceMm).DefaultIfEmpty(0).Max();
-        if (widest > pattern.LabelRadius)
+        var room = pattern.Cutouts.IsEmpty ? pattern.LabelRadius : InscribedCircle.Largest(pattern.SewLine, 1).Radius;
+        if (widest > room)
         {
             yield return new Fault(
                 "seam.width",
                 job.Seam.MakeUp.Width.Typed,
-                FormattableString.Invariant($"Piece {label}: an allowance of {widest:0.#} mm is larger than the piece, whose largest inscribed circle has the radius {pattern.LabelRadius:0.#} mm. Take a narrower seam or a larger frame."));
+                FormattableString.Invariant($"Piece {label}: an allowance of {widest:0.#} mm is larger than the piece, whose largest inscribed circle has the radius {room:0.#} mm. Take a narrower seam or a larger frame."));
         }
 
         var height = pattern.Runs.Where(run => run.Role == EdgeRole.Hem).Select(run => HeightAbove(pattern, run)).DefaultIfEmpty(double.PositiveInfinity).Min();
@@ -29,14 +31,34 @@ internal static class PatternCheck
                 job.Hem.Depth.Typed,
                 FormattableString.Invariant($"Piece {label}: a hem of {job.Hem.Allowance:0.#} mm is larger than the piece, which is {height:0.#} mm high above its finished edge. Take a narrower hem."));
         }
-        else if (!IsRoundSewLine(pattern) && widest <= pattern.LabelRadius)
+        else if (!IsRoundSewLine(pattern) && widest <= room)
         {
             yield return new Fault(
                 "seam.width",
                 job.Seam.MakeUp.Width.Typed,
                 FormattableString.Invariant($"Piece {label}: allowances of {widest:0.#} mm and a hem of {job.Hem.Allowance:0.#} mm cross each other. Take narrower ones."));
         }
+
+        if (!AreHolesInside(pattern))
+        {
+            yield return new Fault(
+                "windows",
+                label,
+                FormattableString.Invariant($"Piece {label}: a hole in it reaches over its edge, over another hole, or is smaller than its own allowance. Move it or make it smaller."));
+        }
     }
+
+    private static bool AreHolesInside(Pattern pattern)
+    {
+        var outline = Rings.ToSteps(pattern.SewLine);
+        ImmutableArray<GridPoint>[] rims = [.. pattern.Cutouts.Select(cutout => Rings.ToSteps(cutout.Rim))];
+        return rims.All(rim => rim.All(corner => ExactPredicates.Locate(outline, corner) > 0))
+            && pattern.Cutouts.Zip(rims).All(pair => pair.First.Run.AllowanceMm == 0 || Rings.ToSteps(pair.First.CutLine).All(corner => ExactPredicates.Locate(pair.Second, corner) > 0))
+            && !rims.SelectMany((rim, i) => rims.Skip(i + 1).Select(other => Overlap(rim, other))).Any(overlap => overlap);
+    }
+
+    private static bool Overlap(ImmutableArray<GridPoint> left, ImmutableArray<GridPoint> right) =>
+        left.Any(corner => ExactPredicates.Locate(right, corner) >= 0) || right.Any(corner => ExactPredicates.Locate(left, corner) >= 0);
 
     private static double HeightAbove(Pattern pattern, EdgeRun hem) =>
         pattern.SewLine.Max(corner => Lines.Distance(pattern.SewLine[hem.From], pattern.SewLine[hem.To], corner));

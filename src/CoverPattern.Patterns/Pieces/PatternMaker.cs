@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using System.Collections.Immutable;
 using System.Linq;
@@ -21,7 +22,7 @@ internal static class PatternMaker
         var anchor = draft.Corners[0];
         var sewLine = Grid.Snap(draft.Corners.Select(corner => corner - anchor));
         var edges = Edges(draft, sewLine);
-        var cutLine = CutLine.Draw(edges, hem);
+        var cutLine = RoundCut(draft, anchor) ?? CutLine.Draw(edges, hem);
         var origin = Rings.Bounds(cutLine).Low;
         return FromOrigin(draft, bothWays, origin, anchor, new Outlines(edges, sewLine, cutLine));
     }
@@ -31,34 +32,59 @@ internal static class PatternMaker
         ImmutableArray<Point2> sewLine = [.. outlines.SewLine.Select(point => point - origin)];
         ImmutableArray<SewEdge> edges = [.. outlines.Edges.Select(edge => edge with { From = edge.From - origin, To = edge.To - origin })];
         Point2 Place(Point2 point) => OnCorner(sewLine, Grid.Snap(point - anchor) - origin);
-        var label = InscribedCircle.Largest(sewLine, LabelError);
+        ImmutableArray<Cutout> cutouts = [.. draft.Cutouts.Select((cutout, i) => RoundRim.Draw(cutout, Place(cutout.Round.Centre)))];
+        var label = InscribedCircle.Largest([sewLine, .. cutouts.Select(cutout => cutout.Rim)], LabelError);
         return new Pattern(
             string.Empty,
-            string.Empty,
-            PieceKind.Facet,
+            draft.Cloth,
+            draft.Kind,
             0,
             sewLine,
             [.. outlines.CutLine.Select(point => point - origin)],
-            [.. draft.Runs.Select((run, i) => MakeRun(run, i, edges))],
+            [.. draft.Runs.Select((run, i) => MakeRun(draft, run, i, edges))],
             [.. draft.Folds.Select(fold => new FoldLine(Place(fold.From), Place(fold.To)))],
-            [.. draft.Runs.SelectMany((run, i) => Notches(run, i, edges[i], bothWays))],
+            [
+                .. draft.Runs.SelectMany((run, i) => Notches(run, i, edges[draft.Start(i)], bothWays)),
+                .. RoundMarks(draft, Place, sewLine, cutouts),
+            ],
             [],
             [],
-            [],
+            cutouts,
             Grain(label),
             [.. draft.Faces.Select(face => face.Select(Place).ToImmutableArray())],
             Grid.Snap(label.Centre),
             label.Radius);
     }
 
-    private static ImmutableArray<SewEdge> Edges(PieceDraft draft, ImmutableArray<Point2> sewLine) =>
-        [.. draft.Runs.Select((run, i) => new SewEdge(sewLine[i], sewLine[(i + 1) % sewLine.Length], run.Class.Role, run.Allowance))];
+    /// <summary>The cut line of a piece with one round edge: the circle that is larger by the allowance; null for others.</summary>
+    private static ImmutableArray<Point2>? RoundCut(PieceDraft draft, Point2 anchor) => draft.Runs[0].Round is { } round
+        ? Circles.Polygon(round.Centre - anchor, round.Radius + draft.Runs[0].Allowance)
+        : null;
 
-    private static EdgeRun MakeRun(DraftRun run, int i, ImmutableArray<SewEdge> edges) => new(
-        i, (i + 1) % edges.Length, run.Class.Role, run.Class.Label, run.Class.MakeUp?.Name ?? string.Empty, run.Side, Point2.Distance(edges[i].From, edges[i].To), run.Allowance);
+    private static IEnumerable<Notch> RoundMarks(
+        PieceDraft draft, Func<Point2, Point2> place, ImmutableArray<Point2> sewLine, ImmutableArray<Cutout> cutouts) =>
+        draft.AllRuns.SelectMany((run, i) => run.Round is not { } round
+            ? []
+            : RoundRim.Marks(run, i, round with { Centre = place(round.Centre) }, i < draft.Runs.Length ? sewLine : cutouts[i - draft.Runs.Length].Rim));
+
+    private static ImmutableArray<SewEdge> Edges(PieceDraft draft, ImmutableArray<Point2> sewLine) =>
+    [
+        .. draft.Runs.SelectMany((run, i) => Enumerable.Range(draft.Start(i), run.Steps)
+            .Select(corner => new SewEdge(sewLine[corner], sewLine[(corner + 1) % sewLine.Length], run.Class.Role, run.Allowance))),
+    ];
+
+    private static EdgeRun MakeRun(PieceDraft draft, DraftRun run, int i, ImmutableArray<SewEdge> edges) => new(
+        draft.Start(i),
+        draft.End(i),
+        run.Class.Role,
+        run.Class.Label,
+        run.Class.MakeUp?.Name ?? string.Empty,
+        run.Side,
+        edges.Skip(draft.Start(i)).Take(run.Steps).Sum(edge => Point2.Distance(edge.From, edge.To)),
+        run.Allowance);
 
     private static ImmutableArray<Notch> Notches(DraftRun run, int i, SewEdge edge, IReadOnlySet<string> bothWays) =>
-        run.Class.Role != EdgeRole.Seam
+        run.Class.Role != EdgeRole.Seam || run.Steps > 1
             ? []
             : NotchMaker.Make(edge, i, run.Side, run.Class.MakeUp!, MarkPattern.At(run.Class.LengthMm, run.Class.MarkCode, bothWays.Contains(run.Class.Label)));
 

@@ -1,28 +1,40 @@
 using System.Collections.Immutable;
+using System.Linq;
 using CoverPattern.Geometry;
-using CoverPattern.Patterns.Seams;
 
 namespace CoverPattern.Patterns.Pieces;
 
-/// <summary>A panel turned to its grain, before it is known which pieces are equal.</summary>
+/// <summary>A piece turned to its grain, before it is known which pieces are equal: a panel of the shell, or an added piece.</summary>
 /// <param name="Label">Label of the piece on the first cover.</param>
+/// <param name="Cloth">Name of its cloth.</param>
+/// <param name="Kind">What it is.</param>
 /// <param name="Corners">Corners of the sew line, grain along +x, up the cover along +y, unsnapped millimetres.</param>
-/// <param name="Runs">Edge from each corner to the next.</param>
-/// <param name="Faces">Rings of its faces in the same coordinates, main one first.</param>
-/// <param name="FaceLabels">Their labels.</param>
-/// <param name="Folds">Fold lines in the same coordinates.</param>
+/// <param name="Runs">Edges in order, without gap, the first from the first corner.</param>
 internal sealed record PieceDraft(
     string Label,
+    string Cloth,
+    PieceKind Kind,
     ImmutableArray<Point2> Corners,
-    ImmutableArray<DraftRun> Runs,
-    ImmutableArray<ImmutableArray<Point2>> Faces,
-    ImmutableArray<string> FaceLabels,
-    ImmutableArray<FoldLine> Folds);
+    ImmutableArray<DraftRun> Runs)
+{
+    /// <summary>Rings of the shell's faces in the same coordinates, main one first; none in an added piece.</summary>
+    internal ImmutableArray<ImmutableArray<Point2>> Faces { get; init; } = [];
 
-/// <summary>An edge of a draft.</summary>
-/// <param name="Arc">Index of its arc.</param>
-/// <param name="Class">Class of the arc.</param>
-/// <param name="Side">Which side of the seam it is.</param>
-/// <param name="Allowance">Cloth beyond the sew line, millimetres.</param>
-/// <param name="PatchSide">The patch's edge it is.</param>
-internal sealed record DraftRun(int Arc, ArcClass Class, EdgeSide Side, double Allowance, PatchSide PatchSide);
+    /// <summary>Their labels.</summary>
+    internal ImmutableArray<string> FaceLabels { get; init; } = [];
+
+    /// <summary>Fold lines in the same coordinates.</summary>
+    internal ImmutableArray<FoldLine> Folds { get; init; } = [];
+
+    /// <summary>Holes.</summary>
+    internal ImmutableArray<DraftCutout> Cutouts { get; init; } = [];
+
+    /// <summary>The edges round the outline, then those of the holes: the order in which a pattern counts its runs.</summary>
+    internal ImmutableArray<DraftRun> AllRuns => [.. Runs, .. Cutouts.Select(cutout => cutout.Run)];
+
+    /// <summary>Index of the corner at which a run of the outline begins.</summary>
+    internal int Start(int run) => Runs.Take(run).Sum(before => before.Steps);
+
+    /// <summary>Index of the corner at which a run of the outline ends.</summary>
+    internal int End(int run) => (Start(run) + Runs[run].Steps) % Corners.Length;
+}

@@ -8,7 +8,7 @@ using CoverPattern.Patterns.Shells;
 
 namespace CoverPattern.Patterns.Pieces;
 
-/// <summary>Makes pieces of panels: allowances, corners, notches, labels; equal pieces share a pattern.</summary>
+/// <summary>Makes pieces of panels and of what is added to them: allowances, corners, notches, labels; equal pieces share a pattern.</summary>
 public static class PieceFinisher
 {
     /// <summary>Finishes every panel, for all covers of the job.</summary>
@@ -16,20 +16,25 @@ public static class PieceFinisher
     /// <param name="shell">The finished surface.</param>
     /// <param name="subdivision">The surface cut up.</param>
     /// <param name="panels">Its panels laid flat.</param>
-    public static PieceFinishing Finish(Job job, Shell shell, Subdivision subdivision, ImmutableArray<Panel> panels)
+    /// <param name="added">Pieces that are no part of the shell; none by default.</param>
+    public static PieceFinishing Finish(
+        Job job, Shell shell, Subdivision subdivision, ImmutableArray<Panel> panels, ImmutableArray<AddedPiece> added = default)
     {
         ArgumentNullException.ThrowIfNull(job);
         ArgumentNullException.ThrowIfNull(shell);
         ArgumentNullException.ThrowIfNull(subdivision);
 
-        var maker = new DraftMaker(job, shell, subdivision);
-        ImmutableArray<PieceDraft> drafts = [.. panels.Select(maker.Make).OrderBy(draft => draft.Label, StringComparer.Ordinal)];
+        var more = added.IsDefault ? [] : added;
+        var classes = ArcSorter.Sort([.. subdivision.Arcs.Select(ClassedLine.Of), .. AddedDrafts.Lines(more)]);
+        var maker = new DraftMaker(job, shell, subdivision, classes);
+        ImmutableArray<PieceDraft> drafts =
+            [.. panels.Select(maker.Make).Concat(AddedDrafts.Make(more, classes[subdivision.Arcs.Length..])).OrderBy(draft => draft.Label, StringComparer.Ordinal)];
         var sorted = Sort(drafts, job);
         var hem = new HemFold(job.Hem.Depth.Millimetres, job.Hem.TurnUnder.Millimetres);
         var bothWays = BothWays(sorted);
         ImmutableArray<Pattern> shapes = [.. sorted.Models.Select(model => PatternMaker.Make(model, bothWays, hem))];
         var faults = shapes.SelectMany((shape, i) => PatternCheck.Faults(job, sorted.Models[i].Label, shape)).DistinctBy(fault => fault.Place);
-        return new PieceFinishing(new PieceSet(Numbered(shapes, sorted, job), PieceLister.List(drafts, sorted, subdivision, job.Covers)), [.. faults]);
+        return new PieceFinishing(new PieceSet(Numbered(shapes, sorted, job), PieceLister.List(drafts, sorted, job.Covers)), [.. faults]);
     }
 
     private static SortedDrafts Sort(ImmutableArray<PieceDraft> drafts, Job job)
@@ -38,12 +43,13 @@ public static class PieceFinisher
         var matches = ImmutableArray.CreateBuilder<(int Model, DraftMatch Match)>();
         foreach (var draft in drafts)
         {
+            var cloth = job.Cloths.Single(cloth => string.Equals(cloth.Name, draft.Cloth, StringComparison.Ordinal));
             var found = models
-                .Select((model, i) => (i, Match: DraftMatch.Find(model, draft, job.Cloths[0], job.Lay.Turns)))
+                .Select((model, i) => (i, Match: DraftMatch.Find(model, draft, cloth, job.Lay.Turns)))
                 .FirstOrDefault(pair => pair.Match is not null);
             if (found.Match is null)
             {
-                found = (models.Count, DraftMatch.Find(draft, draft, job.Cloths[0], job.Lay.Turns));
+                found = (models.Count, DraftMatch.Find(draft, draft, cloth, job.Lay.Turns));
                 models.Add(draft);
             }
 
@@ -66,7 +72,6 @@ public static class PieceFinisher
         .. shapes.Select((shape, i) => shape with
         {
             Id = sorted.PatternId(i),
-            Cloth = job.Cloths[0].Name,
             Quantity = job.Covers * sorted.Matches.Count(entry => entry.Model == i),
         }),
     ];

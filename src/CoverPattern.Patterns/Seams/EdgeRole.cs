@@ -23,4 +23,10 @@ public enum EdgeRole
 
     /// <summary>Raw edge under a binding.</summary>
     Bound,
+
+    /// <summary>Turned under and stitched down on the piece that lies beneath.</summary>
+    Turned,
+
+    /// <summary>Left as cut, joined to nothing.</summary>
+    Raw,
 }

@@ -34,16 +34,16 @@ internal static class ReportResults
     /// <summary>Everything but the lays, which take most of the time.</summary>
     public static Result WithoutLays(Job job) => Make(job, isLaid: false);
 
-    public static Result WithLays(Job job) => Make(job, isLaid: true);
+    public static Result WithLays(Job job, params AddedPiece[] added) => Make(job, isLaid: true, added);
 
     public static Measure Mm(double millimetres) => new(millimetres, FormattableString.Invariant($"{millimetres} mm"));
 
-    private static Result Make(Job job, bool isLaid)
+    private static Result Make(Job job, bool isLaid, params AddedPiece[] added)
     {
         var frame = FrameBuilder.Build(job.Frame);
         var shell = ShellFitter.Fit(job, frame);
         var cut = Subdivider.Cut(shell, SeamPlanner.Plan(job, shell));
-        var set = PieceFinisher.Finish(job, shell, cut, PanelFlattener.Flatten(cut)).Set;
+        var set = PieceFinisher.Finish(job, shell, cut, PanelFlattener.Flatten(cut), [.. added]).Set;
         var lays = isLaid ? LayPlanner.Plan(job, set, progress: null, default) : [];
         return new Result(
             default, job, frame, shell, cut, set, lays, Estimator.Count(job, set, lays), [Caution, .. ShellCheck.Check(job, frame, shell)]);

@@ -1,0 +1,29 @@
+using System.Collections.Generic;
+using System.Collections.Immutable;
+using System.Linq;
+
+namespace CoverPattern.Patterns.Pieces;
+
+/// <summary>Turns added pieces into drafts; from there on they go the way of all pieces.</summary>
+internal static class AddedDrafts
+{
+    /// <summary>What the edges of all added pieces are, in order of pieces and edges.</summary>
+    internal static IEnumerable<ClassedLine> Lines(ImmutableArray<AddedPiece> added) => added.SelectMany(piece =>
+        piece.AllEdges.Select((edge, i) => new ClassedLine(edge.Role, edge.MakeUp, piece.LengthOf(i))));
+
+    /// <summary>One draft a piece.</summary>
+    /// <param name="added">The pieces.</param>
+    /// <param name="classes">Classes of <see cref="Lines"/>, in its order.</param>
+    internal static IEnumerable<PieceDraft> Make(ImmutableArray<AddedPiece> added, ImmutableArray<ArcClass> classes)
+    {
+        var next = 0;
+        foreach (var piece in added)
+        {
+            DraftRun[] runs = [.. piece.AllEdges.Select(edge => edge.ToRun(classes[next++]))];
+            yield return new PieceDraft(piece.Label, piece.Cloth, piece.Kind, piece.Corners, [.. runs[..piece.Edges.Length]])
+            {
+                Cutouts = [.. piece.Cutouts.Zip(runs[piece.Edges.Length..], (cutout, run) => new DraftCutout(cutout.Purpose, run))],
+            };
+        }
+    }
+}

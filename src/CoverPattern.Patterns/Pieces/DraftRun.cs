@@ -1,0 +1,17 @@
+using CoverPattern.Patterns.Seams;
+
+namespace CoverPattern.Patterns.Pieces;
+
+/// <summary>An edge of a draft.</summary>
+/// <param name="At">The line on the cover that it lies on, and which side of it.</param>
+/// <param name="Class">Class of the line.</param>
+/// <param name="Side">Which side of the seam it is.</param>
+/// <param name="Allowance">Cloth beyond the sew line, millimetres.</param>
+internal sealed record DraftRun(ArcSide At, ArcClass Class, EdgeSide Side, double Allowance)
+{
+    /// <summary>From how many corners to the next it runs: 1 for a straight edge, all of them for a closed one.</summary>
+    internal int Steps { get; init; } = 1;
+
+    /// <summary>Its circle, when it is one; null elsewhere.</summary>
+    internal RoundEdge? Round { get; init; }
+}

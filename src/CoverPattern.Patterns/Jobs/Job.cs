@@ -32,4 +32,8 @@ public sealed record Job(
     ImmutableArray<Cloth> Cloths,
     LayWish Lay,
     ImmutableArray<Assumption> Assumed,
-    ImmutableArray<string> Confirmed);
+    ImmutableArray<string> Confirmed)
+{
+    /// <summary>How facets are made up into panels; empty: each facet is a panel of its own.</summary>
+    public ImmutableArray<PanelWish> Panels { get; init; } = [];
+}

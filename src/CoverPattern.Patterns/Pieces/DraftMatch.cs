@@ -9,18 +9,19 @@ namespace CoverPattern.Patterns.Pieces;
 /// <summary>How a draft equals another one that came before it.</summary>
 /// <param name="Mirrored">Whether it is the mirror twin.</param>
 /// <param name="RunOf">For each run of the earlier draft the index of the like run of this one.</param>
-internal sealed record DraftMatch(bool Mirrored, ImmutableArray<int> RunOf)
+/// <param name="FaceOf">For each face of the earlier draft the index of the like face of this one.</param>
+internal sealed record DraftMatch(bool Mirrored, ImmutableArray<int> RunOf, ImmutableArray<int> FaceOf)
 {
     /// <summary>Finds out whether a draft is the same piece as an earlier one.</summary>
     /// <param name="model">The earlier draft.</param>
     /// <param name="draft">The draft asked about.</param>
     /// <param name="cloth">A one-way nap forbids turning; a face side forbids mirroring.</param>
     /// <param name="turns">Free turns leave the grain out of the comparison.</param>
-    /// <returns>Null when they differ: in a run's class, side or allowance, or anywhere by more than 0.002 mm.</returns>
+    /// <returns>Null when they differ: in kind, in a run's class, side or allowance, in a fold, or anywhere by more than 0.002 mm.</returns>
     internal static DraftMatch? Find(PieceDraft model, PieceDraft draft, Cloth cloth, TurnRule turns)
     {
         var count = model.Runs.Length;
-        if (draft.Runs.Length != count || draft.Faces.Length != model.Faces.Length)
+        if (draft.Kind != model.Kind || draft.Runs.Length != count || draft.Faces.Length != model.Faces.Length || draft.Folds.Length != model.Folds.Length)
         {
             return null;
         }
@@ -30,15 +31,17 @@ internal sealed record DraftMatch(bool Mirrored, ImmutableArray<int> RunOf)
             for (var shift = 0; shift < count; shift++)
             {
                 ImmutableArray<int> runOf = [.. Enumerable.Range(0, count).Select(i => mirrored ? (shift + count - i) % count : (shift + i) % count)];
-                if (RunsAgree(model, draft, runOf) && ShapesAgree(model, Corners(draft, runOf, mirrored), cloth.Nap, turns))
+                if (RunsAgree(model, draft, runOf) && FaceOfTurned(model, draft, Corners(draft, runOf, mirrored), mirrored, Rule(cloth, turns)) is { } faceOf)
                 {
-                    return new DraftMatch(mirrored, runOf);
+                    return new DraftMatch(mirrored, runOf, faceOf);
                 }
             }
         }
 
         return null;
     }
+
+    private static TurnRule? Rule(Cloth cloth, TurnRule turns) => cloth.Nap == Nap.OneWay ? null : turns;
 
     private static bool RunsAgree(PieceDraft model, PieceDraft draft, ImmutableArray<int> runOf) => model.Runs.Zip(
         runOf.Select(run => draft.Runs[run]),
@@ -52,17 +55,43 @@ internal sealed record DraftMatch(bool Mirrored, ImmutableArray<int> RunOf)
             : draft.Corners[run]),
     ];
 
-    private static bool ShapesAgree(PieceDraft model, Point2[] corners, Nap nap, TurnRule turns)
+    /// <summary>The like faces, once the outlines lie on each other in an allowed turn and the folds do too; null when they do not.</summary>
+    private static ImmutableArray<int>? FaceOfTurned(PieceDraft model, PieceDraft draft, Point2[] corners, bool mirrored, TurnRule? turns)
     {
         var (centre, modelCentre) = (Middle(corners), Middle(model.Corners));
-        return Turns(model, corners, nap, turns).Any(turn => model.Corners.Zip(corners).All(pair =>
-            Point2.Distance(pair.First - modelCentre, turn.Apply(pair.Second - centre)) <= ArcSorter.SameLength));
+        foreach (var turn in Turns(model, corners, turns))
+        {
+            if (!model.Corners.Zip(corners).All(pair => AreSame(pair.First - modelCentre, turn.Apply(pair.Second - centre))))
+            {
+                continue;
+            }
+
+            Point2 Place(Point2 point) => modelCentre + turn.Apply((mirrored ? new Point2(point.X, -point.Y) : point) - centre);
+            if (FoldsAgree(model, draft, Place) && LikeFaces(model, draft, Place) is { } faces)
+            {
+                return faces;
+            }
+        }
+
+        return null;
     }
 
-    private static IEnumerable<RigidMap> Turns(PieceDraft model, Point2[] corners, Nap nap, TurnRule turns)
+    private static bool FoldsAgree(PieceDraft model, PieceDraft draft, System.Func<Point2, Point2> place) => draft.Folds
+        .Select(fold => (From: place(fold.From), To: place(fold.To)))
+        .All(fold => model.Folds.Any(other =>
+            (AreSame(other.From, fold.From) && AreSame(other.To, fold.To)) || (AreSame(other.From, fold.To) && AreSame(other.To, fold.From))));
+
+    private static ImmutableArray<int>? LikeFaces(PieceDraft model, PieceDraft draft, System.Func<Point2, Point2> place)
+    {
+        Point2[] middles = [.. draft.Faces.Select(face => place(Middle(face)))];
+        ImmutableArray<int> faceOf = [.. model.Faces.Select(face => System.Array.FindIndex(middles, middle => AreSame(middle, Middle(face))))];
+        return faceOf.Contains(-1) || faceOf.Distinct().Count() != faceOf.Length ? null : faceOf;
+    }
+
+    private static IEnumerable<RigidMap> Turns(PieceDraft model, Point2[] corners, TurnRule? turns)
     {
         yield return RigidMap.Identity;
-        if (nap == Nap.OneWay)
+        if (turns is null)
         {
             yield break;
         }
@@ -73,6 +102,8 @@ internal sealed record DraftMatch(bool Mirrored, ImmutableArray<int> RunOf)
             yield return RigidMap.Laying(corners[0], corners[1], model.Corners[0], model.Corners[1]) with { Shift = default };
         }
     }
+
+    private static bool AreSame(Point2 left, Point2 right) => Point2.Distance(left, right) <= ArcSorter.SameLength;
 
     private static Point2 Middle(IReadOnlyCollection<Point2> corners) =>
         (1.0 / corners.Count) * corners.Aggregate(default(Point2), (sum, corner) => sum + corner);

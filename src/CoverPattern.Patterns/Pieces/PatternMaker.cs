@@ -35,7 +35,7 @@ internal static class PatternMaker
         return new Pattern(
             string.Empty,
             string.Empty,
-            PieceKind.Facet,
+            draft.Kind,
             0,
             sewLine,
             [.. outlines.CutLine.Select(point => point - origin)],

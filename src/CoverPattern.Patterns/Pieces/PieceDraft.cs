@@ -6,6 +6,7 @@ namespace CoverPattern.Patterns.Pieces;
 
 /// <summary>A panel turned to its grain, before it is known which pieces are equal.</summary>
 /// <param name="Label">Label of the piece on the first cover.</param>
+/// <param name="Kind">What the piece is.</param>
 /// <param name="Corners">Corners of the sew line, grain along +x, up the cover along +y, unsnapped millimetres.</param>
 /// <param name="Runs">Edge from each corner to the next.</param>
 /// <param name="Faces">Rings of its faces in the same coordinates, main one first.</param>
@@ -13,6 +14,7 @@ namespace CoverPattern.Patterns.Pieces;
 /// <param name="Folds">Fold lines in the same coordinates.</param>
 internal sealed record PieceDraft(
     string Label,
+    PieceKind Kind,
     ImmutableArray<Point2> Corners,
     ImmutableArray<DraftRun> Runs,
     ImmutableArray<ImmutableArray<Point2>> Faces,

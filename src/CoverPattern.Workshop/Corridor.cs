@@ -34,7 +34,13 @@ public static class Corridor
         var frame = FrameBuilder.Build(job.Frame);
         var shell = ShellFitter.Fit(job, frame);
         Say("pieces");
-        var cut = Subdivider.Cut(shell, SeamPlanner.Plan(job, shell));
+        var panels = PanelPlanner.Plan(job, frame, shell);
+        if (!panels.Faults.IsEmpty)
+        {
+            return new WorkshopOutcome(null, panels.Faults);
+        }
+
+        var cut = Subdivider.Cut(shell, SeamPlanner.Plan(job, shell, panels));
         var finishing = PieceFinisher.Finish(job, shell, cut, PanelFlattener.Flatten(cut));
         if (!finishing.Faults.IsEmpty)
         {
@@ -48,7 +54,7 @@ public static class Corridor
         Prove(lays, finishing.Set);
         var estimate = Estimator.Count(job, finishing.Set, lays);
         ImmutableArray<Notice> notices =
-            [.. ShellCheck.Check(job, frame, shell).Concat(SkirtCheck.Check(job, frame, shell)).Concat(ClearanceCheck.Check(job, frame, shell)).Concat(SubdivisionCheck.Check(shell, cut)).Concat(Cautions.For(job, estimate)).OrderByDescending(notice => notice.Level)];
+            [.. ShellCheck.Check(job, frame, shell).Concat(SkirtCheck.Check(job, frame, shell)).Concat(ClearanceCheck.Check(job, frame, shell)).Concat(panels.Notices).Concat(SubdivisionCheck.Check(shell, cut)).Concat(Cautions.For(job, estimate)).OrderByDescending(notice => notice.Level)];
         return new WorkshopOutcome(new Result(jobText, job, frame, shell, cut, finishing.Set, lays, estimate, notices), []);
 
         void Say(string stage)

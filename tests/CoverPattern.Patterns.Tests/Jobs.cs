@@ -31,10 +31,17 @@ internal static class Jobs
 
     internal static Shell Shell(Job job) => ShellFitter.Fit(job, FrameBuilder.Build(job.Frame));
 
+    internal static (Shell Shell, PanelPlan Plan) Panels(Job job)
+    {
+        var frame = FrameBuilder.Build(job.Frame);
+        var shell = ShellFitter.Fit(job, frame);
+        return (shell, PanelPlanner.Plan(job, frame, shell));
+    }
+
     internal static (Shell Shell, Subdivision Cut, PieceFinishing Finishing) Pieces(Job job)
     {
-        var shell = Shell(job);
-        var cut = Subdivider.Cut(shell, SeamPlanner.Plan(job, shell));
+        var (shell, panels) = Panels(job);
+        var cut = Subdivider.Cut(shell, SeamPlanner.Plan(job, shell, panels));
         return (shell, cut, PieceFinisher.Finish(job, shell, cut, PanelFlattener.Flatten(cut)));
     }
 }

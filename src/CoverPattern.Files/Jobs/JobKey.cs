@@ -56,6 +56,9 @@ internal sealed record JobKey(string Place, KeyKind Kind, string Meaning)
         KeyKind.Flag => "true or false",
         KeyKind.Day => "a day as \"2026-05-04\" (year, month, day), 2000 to 2099",
         KeyKind.Cut => "the name of a cut such as \"5/8\", or a number of rows counted from the top",
+        KeyKind.Rows => FormattableString.Invariant($"a row such as \"2\", rows such as \"1-3\", counted from the deck up, at most {Most:0}, or \"rest\""),
+        KeyKind.Labels => FormattableString.Invariant($"a list of {Least:0} to {Most:0} labels in quotes, each once"),
+        KeyKind.PieceName => FormattableString.Invariant($"a name in quotes of 1 to {Most:0} letters a-z, digits and dashes, beginning with a letter"),
         _ => throw new InvalidOperationException($"Key {Place} has no kind."),
     };
 

@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Immutable;
 using System.Text;
 using System.Text.Json;
 using CoverPattern.Patterns.Jobs;
@@ -46,12 +47,17 @@ public static class JobReader
         var skirt = ReadSkirt(top.Section("skirt"));
         var seam = ReadSeam(top.Section("seam"));
         var hem = ReadHem(top.Section("hem"), seam.MakeUp.Form, notes);
+        var panels = PanelReader.Read(top.Sections("panels"), notes);
         var cloths = ClothReader.Read(top.Sections("cloths"), notes);
         var lay = ReadLay(top.Section("lay"));
         // Where the list of cloths is refused as a whole, nobody knows how many there are.
         var countOfCloths = notes.AreClean("cloths") ? cloths.Length : (int)JobKeys.Find("cloths")!.Most;
         var confirmed = ConfirmedReader.Read(top.Items("confirmed"), countOfCloths, notes);
-        var job = new Job(version, title, date, covers, frame, standOff, ease, skirt, hem, seam, cloths, lay, notes.Assumed, confirmed) { Deck = deck };
+        var job = new Job(version, title, date, covers, frame, standOff, ease, skirt, hem, seam, cloths, lay, notes.Assumed, confirmed)
+        {
+            Deck = deck,
+            Panels = panels,
+        };
         DeckReader.Check(job, notes);
         return job;
     }
@@ -76,7 +82,10 @@ public static class JobReader
     private static SeamWish ReadSeam(JobSection section)
     {
         var makeUp = section.Take<MakeUpForm>("makeUp", Values.Word);
-        return SeamWish.Of(makeUp, section.Take<Measure>("width", Values.Length, MakeUpDefaults.SeamWidth(makeUp)));
+        return SeamWish.Of(makeUp, section.Take<Measure>("width", Values.Length, MakeUpDefaults.SeamWidth(makeUp))) with
+        {
+            Turned = section.States("turned") ? section.Take<ImmutableArray<string>>("turned", Values.Labels) : [],
+        };
     }
 
     private static HemWish ReadHem(JobSection section, MakeUpForm makeUp, JobNotes notes)

@@ -18,6 +18,7 @@ public static class JobSchema
     private const string Dialect = "https://json-schema.org/draft/2020-12/schema";
     private const string CutPattern = "^[0-9]{1,4}/[0-9]{1,4}$";
     private const string DayPattern = "^20[0-9]{2}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12][0-9]|3[01])$";
+    private const string RowsPattern = "^(?:[1-9][0-9]?(?:-[1-9][0-9]?)?|rest)$";
     private const int MostRows = 23;
 
     // Quotes and inch signs stay readable: the schema is a file of its own, never part of a page.
@@ -90,7 +91,19 @@ public static class JobSchema
         KeyKind.Flag => new() { ["type"] = "boolean" },
         KeyKind.Day => new() { ["type"] = "string", ["pattern"] = DayPattern },
         KeyKind.Cut => new() { ["type"] = new JsonArray("integer", "string"), ["minimum"] = 1, ["maximum"] = MostRows, ["pattern"] = CutPattern },
+        KeyKind.Rows => new() { ["type"] = new JsonArray("integer", "string"), ["minimum"] = 1, ["maximum"] = (int)key.Most, ["pattern"] = RowsPattern },
+        KeyKind.Labels => Labels(key),
+        KeyKind.PieceName => new() { ["type"] = "string", ["maxLength"] = (int)key.Most, ["pattern"] = PieceNames.Pattern },
         _ => throw new InvalidOperationException($"Key {key.Place} has no form."),
+    };
+
+    private static JsonObject Labels(JobKey key) => new()
+    {
+        ["type"] = "array",
+        ["minItems"] = (int)key.Least,
+        ["maxItems"] = (int)key.Most,
+        ["uniqueItems"] = true,
+        ["items"] = new JsonObject { ["type"] = "string" },
     };
 
     /// <summary>Limits bind bare numbers, the pattern binds words: a keyword looks at its own type alone.</summary>

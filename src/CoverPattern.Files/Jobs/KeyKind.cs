@@ -50,4 +50,13 @@ internal enum KeyKind
 
     /// <summary>The name of a cut, or a number of rows.</summary>
     Cut,
+
+    /// <summary>Rows of facets: "2", "1-3" or "rest".</summary>
+    Rows,
+
+    /// <summary>Labels in brackets, such as "F1.07" or "H0.02-H1.01".</summary>
+    Labels,
+
+    /// <summary>The name of a piece, safe in labels.</summary>
+    PieceName,
 }

@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Linq;
 using System.Text.Json;
@@ -80,6 +81,43 @@ internal static class Values
         var near = value is null ? null : NearWords.Nearest(value, key.Words);
         hint = near is null ? "" : $"did you mean \"{near}\"?";
         return value is not null && key.Words.Contains(value, StringComparer.Ordinal);
+    }
+
+    /// <summary>Labels, each once; whether such things exist, later stages tell.</summary>
+    internal static bool Labels(JobKey key, JsonElement element, out ImmutableArray<string> value, out string hint)
+    {
+        (value, hint) = ([], "");
+        if (element.ValueKind != JsonValueKind.Array || element.EnumerateArray().Any(item => item.ValueKind != JsonValueKind.String))
+        {
+            return false;
+        }
+
+        value = [.. element.EnumerateArray().Select(item => item.GetString()!)];
+        hint = value.Distinct(StringComparer.Ordinal).Count() < value.Length ? "one of these stands twice" : "";
+        return hint.Length == 0 && value.Length >= key.Least && value.Length <= key.Most;
+    }
+
+    /// <summary>Rows from the deck up; null for "rest".</summary>
+    internal static bool Rows(JobKey key, JsonElement element, out RowRange? value, out string hint)
+    {
+        (value, hint) = (null, "");
+        var text = Text(element) ?? (Number(element) is { } number ? number.ToString(CultureInfo.InvariantCulture) : "");
+        if (text == "rest")
+        {
+            return true;
+        }
+
+        var ends = text.Split('-');
+        var rows = ends.Select(end => int.TryParse(end, NumberStyles.None, CultureInfo.InvariantCulture, out var row) && end[0] != '0' ? row : 0).ToArray();
+        hint = rows.Length == 2 && rows[0] > rows[1] ? "the lower row first" : "";
+        value = new RowRange(rows[0], rows[^1]);
+        return rows.Length <= 2 && rows.All(row => row >= 1 && row <= key.Most) && hint.Length == 0;
+    }
+
+    internal static bool PieceName(JobKey key, JsonElement element, out string? value, out string hint)
+    {
+        (value, hint) = (Text(element), "");
+        return value is not null && value.Length <= key.Most && PieceNames.IsSafe(value);
     }
 
     internal static bool Flag(JobKey key, JsonElement element, out bool value, out string hint)

@@ -36,4 +36,7 @@ public sealed record Job(
 {
     /// <summary>Where the deck or ground lies under the base hubs.</summary>
     public DeckWish Deck { get; init; } = new(DeckDatum.Lowest);
+
+    /// <summary>How facets are made up into panels; empty: each facet is a panel of its own.</summary>
+    public ImmutableArray<PanelWish> Panels { get; init; } = [];
 }

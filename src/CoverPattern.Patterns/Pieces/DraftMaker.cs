@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Immutable;
 using System.Linq;
 using CoverPattern.Geometry;
@@ -14,6 +15,7 @@ internal sealed class DraftMaker
     private readonly Shell shell;
     private readonly Subdivision subdivision;
     private readonly ImmutableArray<ArcClass> classes;
+    private readonly ImmutableDictionary<int, PlannedPanel> panelOfFace;
 
     /// <param name="job">Hem, seams and cloth are read.</param>
     /// <param name="shell">The finished surface.</param>
@@ -25,31 +27,36 @@ internal sealed class DraftMaker
         this.shell = shell;
         this.subdivision = subdivision;
         this.classes = classes;
+        panelOfFace = subdivision.Panels.SelectMany(panel => panel.Faces.Select(face => (face, panel))).ToImmutableDictionary(entry => entry.face, entry => entry.panel);
     }
 
     internal PieceDraft Make(Panel panel)
     {
-        var turn = RigidMap.FromDegrees(IsUpsideDown(panel) ? 180 : 0, default, mirrored: false);
-        var faces = panel.Patches.Select(patch => shell.Faces[subdivision.Patches[patch].Face]).ToArray();
+        var turn = PanelTurn.Find(shell, subdivision, panel);
+        ImmutableArray<int> faces = [.. panel.Patches.Select(patch => subdivision.Patches[patch].Face)];
+        var planned = panelOfFace[faces[0]];
         return new PieceDraft(
-            "P" + faces[0].Label[1..],
+            planned.Label,
             job.Cloths[0].Name,
-            PieceKind.Facet,
+            KindOf(planned.Shape),
             turn.Apply(panel.Outline.Select(edge => edge.From)),
             [.. panel.Outline.Select(MakeRun)])
         {
             Faces = [.. panel.Patches.Zip(panel.FlatMaps, (patch, map) => turn.After(map).Apply(subdivision.Patches[patch].Corners))],
-            FaceLabels = [.. faces.Select(face => face.Label)],
+            FaceLabels = [.. faces.Select(face => shell.Faces[face].Label)],
             Folds = [.. panel.Folds.Select(fold => Line(panel, fold, turn))],
         };
     }
 
-    /// <summary>Charts begin with the ring edge on +x; where the face hangs below that edge, up the cover is down the chart.</summary>
-    private bool IsUpsideDown(Panel panel)
+    private static PieceKind KindOf(PanelShape shape) => shape switch
     {
-        var nodes = shell.Faces[subdivision.Patches[panel.Patches[0]].Face].Nodes.Select(node => shell.Nodes[node].Position.Z).ToArray();
-        return nodes.Average() < (nodes[0] + nodes[1]) / 2;
-    }
+        PanelShape.Facet => PieceKind.Facet,
+        PanelShape.Band => PieceKind.Band,
+        PanelShape.Gore => PieceKind.Gore,
+        PanelShape.Group => PieceKind.Group,
+        PanelShape.Skirt => PieceKind.Strip,
+        _ => throw new ArgumentOutOfRangeException(nameof(shape), shape, "Unknown shape of a panel."),
+    };
 
     private DraftRun MakeRun(PanelEdge edge)
     {

@@ -10,14 +10,15 @@ namespace CoverPattern.Patterns.Pieces;
 /// <summary>How a draft equals another one that came before it.</summary>
 /// <param name="Mirrored">Whether it is the mirror twin.</param>
 /// <param name="RunOf">For each run of the earlier draft, those of holes last, the index of the like run of this one.</param>
-internal sealed record DraftMatch(bool Mirrored, ImmutableArray<int> RunOf)
+/// <param name="FaceOf">For each face of the earlier draft the index of the like face of this one.</param>
+internal sealed record DraftMatch(bool Mirrored, ImmutableArray<int> RunOf, ImmutableArray<int> FaceOf)
 {
     /// <summary>Finds out whether a draft is the same piece as an earlier one.</summary>
     /// <param name="model">The earlier draft.</param>
     /// <param name="draft">The draft asked about.</param>
     /// <param name="cloth">A one-way nap forbids turning; a face side forbids mirroring.</param>
     /// <param name="turns">Free turns leave the grain out of the comparison.</param>
-    /// <returns>Null when they differ: in cloth or kind, in a run's class, side or allowance, or anywhere by more than 0.002 mm.</returns>
+    /// <returns>Null when they differ: in cloth or kind, in a run's class, side or allowance, in a fold, or anywhere by more than 0.002 mm.</returns>
     internal static DraftMatch? Find(PieceDraft model, PieceDraft draft, Cloth cloth, TurnRule turns)
     {
         var count = model.Runs.Length;
@@ -31,7 +32,7 @@ internal sealed record DraftMatch(bool Mirrored, ImmutableArray<int> RunOf)
             for (var shift = 0; shift < count; shift++)
             {
                 ImmutableArray<int> runOf = [.. Enumerable.Range(0, count).Select(i => mirrored ? (shift + count - i) % count : (shift + i) % count)];
-                if (RunsAgree(model, draft, runOf) && WithHoles(model, new TurnedDraft(draft, mirrored, runOf), cloth.Nap, turns) is { } match)
+                if (RunsAgree(model, draft, runOf) && WithHoles(model, new TurnedDraft(draft, mirrored, runOf), Rule(cloth, turns)) is { } match)
                 {
                     return match;
                 }
@@ -47,7 +48,11 @@ internal sealed record DraftMatch(bool Mirrored, ImmutableArray<int> RunOf)
         && draft.Corners.Length == model.Corners.Length
         && draft.Runs.Length == model.Runs.Length
         && draft.Faces.Length == model.Faces.Length
+        && draft.Folds.Length == model.Folds.Length
         && draft.Cutouts.Length == model.Cutouts.Length;
+
+    /// <summary>How a draft may be turned; null: not at all.</summary>
+    private static TurnRule? Rule(Cloth cloth, TurnRule turns) => cloth.Nap == Nap.OneWay ? null : turns;
 
     private static bool RunsAgree(PieceDraft model, PieceDraft draft, ImmutableArray<int> runOf) =>
         model.Runs.Zip(runOf.Select(run => draft.Runs[run]), Alike).All(same => same);
@@ -58,18 +63,20 @@ internal sealed record DraftMatch(bool Mirrored, ImmutableArray<int> RunOf)
         && left.Steps == right.Steps
         && left.Round?.Marks.Length == right.Round?.Marks.Length;
 
-    private static DraftMatch? WithHoles(PieceDraft model, TurnedDraft draft, Nap nap, TurnRule turns)
+    private static DraftMatch? WithHoles(PieceDraft model, TurnedDraft draft, TurnRule? turns)
     {
         var corners = draft.Corners;
         var (centre, modelCentre) = (Middle(corners), Middle(model.Corners));
-        foreach (var turn in Turns(model, corners, nap, turns))
+        foreach (var turn in Turns(model, corners, turns))
         {
             var map = turn with { Shift = modelCentre - turn.Apply(centre) };
             if (model.Corners.Zip(corners).All(pair => Point2.Distance(pair.First, map.Apply(pair.Second)) <= ArcSorter.SameLength)
                 && model.Runs.Zip(draft.RunOf).All(pair => MarksAgree(pair.First, draft.RoundOf(draft.Draft.Runs[pair.Second]), map))
-                && HolesOf(model, draft, map) is { } holes)
+                && HolesOf(model, draft, map) is { } holes
+                && FoldsAgree(model, draft, map)
+                && FacesOf(model, draft, map) is { } faces)
             {
-                return new DraftMatch(draft.Mirrored, [.. draft.RunOf, .. holes.Select(hole => model.Runs.Length + hole)]);
+                return new DraftMatch(draft.Mirrored, [.. draft.RunOf, .. holes.Select(hole => model.Runs.Length + hole)], faces);
             }
         }
 
@@ -85,6 +92,21 @@ internal sealed record DraftMatch(bool Mirrored, ImmutableArray<int> RunOf)
         return holes.Contains(-1) ? null : holes;
     }
 
+    private static bool FoldsAgree(PieceDraft model, TurnedDraft draft, RigidMap map) => draft.Draft.Folds
+        .Select(fold => (From: map.Apply(draft.PointOf(fold.From)), To: map.Apply(draft.PointOf(fold.To))))
+        .All(fold => model.Folds.Any(other =>
+            (AreSame(other.From, fold.From) && AreSame(other.To, fold.To)) || (AreSame(other.From, fold.To) && AreSame(other.To, fold.From))));
+
+    /// <summary>For each face of the model the index of the one that lies there in the draft; null when one finds none.</summary>
+    private static ImmutableArray<int>? FacesOf(PieceDraft model, TurnedDraft draft, RigidMap map)
+    {
+        Point2[] middles = [.. draft.Draft.Faces.Select(face => map.Apply(draft.PointOf(Middle(face))))];
+        ImmutableArray<int> faceOf = [.. model.Faces.Select(face => Array.FindIndex(middles, middle => AreSame(middle, Middle(face))))];
+        return faceOf.Contains(-1) || faceOf.Distinct().Count() != faceOf.Length ? null : faceOf;
+    }
+
+    private static bool AreSame(Point2 left, Point2 right) => Point2.Distance(left, right) <= ArcSorter.SameLength;
+
     private static bool IsSame(DraftCutout left, DraftCutout right) =>
         string.Equals(left.Purpose, right.Purpose, StringComparison.Ordinal) && Alike(left.Run, right.Run);
 
@@ -96,10 +118,10 @@ internal sealed record DraftMatch(bool Mirrored, ImmutableArray<int> RunOf)
 
     private static bool IsSame(Point2 mark, Point2 other, double radius) => radius * Point2.Distance(mark, other) <= ArcSorter.SameLength;
 
-    private static IEnumerable<RigidMap> Turns(PieceDraft model, IReadOnlyList<Point2> corners, Nap nap, TurnRule turns)
+    private static IEnumerable<RigidMap> Turns(PieceDraft model, IReadOnlyList<Point2> corners, TurnRule? turns)
     {
         yield return RigidMap.Identity;
-        if (nap == Nap.OneWay)
+        if (turns is null)
         {
             yield break;
         }
@@ -122,6 +144,8 @@ internal sealed record DraftMatch(bool Mirrored, ImmutableArray<int> RunOf)
         internal RoundEdge? RoundOf(DraftRun run) => run.Round is not { } round || !Mirrored
             ? run.Round
             : new RoundEdge(MirrorOf(round.Centre), round.Radius, [.. round.Marks.Select(MirrorOf)]);
+
+        internal Point2 PointOf(Point2 point) => Mirrored ? MirrorOf(point) : point;
 
         private static ImmutableArray<Point2> InOrder(PieceDraft draft, bool mirrored, int first)
         {

@@ -20,7 +20,7 @@ public static class PanelFlattener
 
     /// <summary>Makes one panel of every set of patches joined by folds.</summary>
     /// <param name="subdivision">The cut-up surface.</param>
-    /// <returns>In order of their main patches.</returns>
+    /// <returns>In order of the panels planned; the main patch is the first that is left of the panel's faces as they are listed.</returns>
     /// <exception cref="ArgumentException">A panel cannot be laid flat: its folds surround a hub, or it would lie over itself.</exception>
     public static ImmutableArray<Panel> Flatten(Subdivision subdivision)
     {
@@ -28,7 +28,7 @@ public static class PanelFlattener
 
         var done = new bool[subdivision.Patches.Length];
         var panels = ImmutableArray.CreateBuilder<Panel>();
-        for (var patch = 0; patch < done.Length; patch++)
+        foreach (var patch in InOrderOfPanels(subdivision))
         {
             if (!done[patch])
             {
@@ -37,6 +37,12 @@ public static class PanelFlattener
         }
 
         return panels.ToImmutable();
+    }
+
+    private static IEnumerable<int> InOrderOfPanels(Subdivision subdivision)
+    {
+        var patchesOf = subdivision.Patches.Select((patch, i) => (patch.Face, i)).ToLookup(entry => entry.Face, entry => entry.i);
+        return subdivision.Panels.SelectMany(panel => panel.Faces).SelectMany(face => patchesOf[face]).Concat(Enumerable.Range(0, subdivision.Patches.Length));
     }
 
     private static Panel FlattenFrom(Subdivision subdivision, int main, bool[] done)

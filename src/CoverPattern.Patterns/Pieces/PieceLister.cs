@@ -30,7 +30,7 @@ internal static class PieceLister
         {
             var (model, match) = sorted.Matches[i];
             var runs = match.RunOf.Select(run => MakeRun(draft.AllRuns[run], prefix));
-            return new Piece(prefix + draft.Label, sorted.PatternId(model), match.Mirrored, [.. runs], draft.FaceLabels);
+            return new Piece(prefix + draft.Label, sorted.PatternId(model), match.Mirrored, [.. runs], [.. match.FaceOf.Select(face => draft.FaceLabels[face])]);
         }
 
         PieceRun MakeRun(DraftRun run, string prefix)

@@ -4,4 +4,8 @@ namespace CoverPattern.Patterns.Seams;
 
 /// <summary>What becomes of every edge of a shell; nothing is cut yet.</summary>
 /// <param name="Edges">One entry an edge of the shell, in its order.</param>
-public sealed record SeamPlan(ImmutableArray<EdgePlan> Edges);
+public sealed record SeamPlan(ImmutableArray<EdgePlan> Edges)
+{
+    /// <summary>The panels; together they hold every face of the shell once.</summary>
+    public ImmutableArray<PlannedPanel> Panels { get; init; } = [];
+}

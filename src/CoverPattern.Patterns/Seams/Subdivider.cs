@@ -33,7 +33,10 @@ public static class Subdivider
         var arcs = ArcsOf(shell, plan, outlines, out var arcsOfPatches);
         return new Subdivision(
             [.. outlines.Select((clip, i) => new Patch(clip.Face, clip.Corners, arcsOfPatches[i]))],
-            arcs);
+            arcs)
+        {
+            Panels = plan.Panels,
+        };
     }
 
     private static double Width(FaceClip clip)

@@ -115,7 +115,7 @@ public class DeckCheckTests
 
         Assert.Equal((NoticeLevel.Warning, NoticeLevel.Note), (notice.Level, near.Level));
         Assert.Contains("measured 38.1 mm", notice.Text, StringComparison.Ordinal);
-        Assert.Contains("by the model 58.3 mm, 20.2 mm apart", notice.Text, StringComparison.Ordinal);
+        Assert.Contains("by the model 58.4 mm, 20.3 mm apart", notice.Text, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -45,7 +45,7 @@ public static class JobReader
         var deck = DeckReader.Read(top.Section("deck"), notes);
         var skirt = ReadSkirt(top.Section("skirt"));
         var seam = ReadSeam(top.Section("seam"));
-        var hem = ReadHem(top.Section("hem"), seam.MakeUp.Form, notes);
+        var hem = HemReader.Read(top.Section("hem"), seam.MakeUp.Form, notes);
         var cloths = ClothReader.Read(top.Sections("cloths"), notes);
         var lay = ReadLay(top.Section("lay"));
         // Where the list of cloths is refused as a whole, nobody knows how many there are.
@@ -77,18 +77,6 @@ public static class JobReader
     {
         var makeUp = section.Take<MakeUpForm>("makeUp", Values.Word);
         return SeamWish.Of(makeUp, section.Take<Measure>("width", Values.Length, MakeUpDefaults.SeamWidth(makeUp)));
-    }
-
-    private static HemWish ReadHem(JobSection section, MakeUpForm makeUp, JobNotes notes)
-    {
-        var depth = section.Take<Measure>("depth", Values.Length, MakeUpDefaults.HemDepth(makeUp));
-        var turnUnder = section.Take<Measure>("turnUnder", Values.Length, MakeUpDefaults.HemTurnUnder(makeUp, depth));
-        if (turnUnder.Millimetres > depth.Millimetres && notes.AreClean("hem"))
-        {
-            notes.Refuse(section.PlaceOf("turnUnder"), turnUnder.Typed, $"not more than the hem's depth, {depth.Typed}");
-        }
-
-        return new HemWish(depth, turnUnder);
     }
 
     private static LayWish ReadLay(JobSection section) => new(

@@ -28,6 +28,9 @@ internal sealed record JobKey(string Place, KeyKind Kind, string Meaning)
     /// <summary>Where the default comes from; empty when there is none to confirm.</summary>
     internal string Standing { get; init; } = "";
 
+    /// <summary>Whether a starter job shows its default; not where it goes with one choice only.</summary>
+    internal bool IsAsked { get; init; } = true;
+
     /// <summary>Whether leaving it out makes an assumption that somebody should confirm.</summary>
     internal bool IsAssumable => Standing.Length > 0;
 

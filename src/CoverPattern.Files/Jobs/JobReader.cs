@@ -46,7 +46,7 @@ public static class JobReader
         var deck = DeckReader.Read(top.Section("deck"), notes);
         var skirt = ReadSkirt(top.Section("skirt"));
         var seam = ReadSeam(top.Section("seam"));
-        var hem = ReadHem(top.Section("hem"), seam.MakeUp.Form, notes);
+        var hem = HemReader.Read(top.Section("hem"), seam.MakeUp.Form, notes);
         var panels = PanelReader.Read(top.Sections("panels"), notes);
         var cloths = ClothReader.Read(top.Sections("cloths"), notes);
         var lay = ReadLay(top.Section("lay"));
@@ -86,18 +86,6 @@ public static class JobReader
         {
             Turned = section.States("turned") ? section.Take<ImmutableArray<string>>("turned", Values.Labels) : [],
         };
-    }
-
-    private static HemWish ReadHem(JobSection section, MakeUpForm makeUp, JobNotes notes)
-    {
-        var depth = section.Take<Measure>("depth", Values.Length, MakeUpDefaults.HemDepth(makeUp));
-        var turnUnder = section.Take<Measure>("turnUnder", Values.Length, MakeUpDefaults.HemTurnUnder(makeUp, depth));
-        if (turnUnder.Millimetres > depth.Millimetres && notes.AreClean("hem"))
-        {
-            notes.Refuse(section.PlaceOf("turnUnder"), turnUnder.Typed, $"not more than the hem's depth, {depth.Typed}");
-        }
-
-        return new HemWish(depth, turnUnder);
     }
 
     private static LayWish ReadLay(JobSection section) => new(

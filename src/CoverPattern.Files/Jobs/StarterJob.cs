@@ -96,7 +96,7 @@ public static class StarterJob
         "hem.depth" => Quoted(MakeUpDefaults.HemDepth(answers.MakeUp)),
         "hem.turnUnder" => Quoted(answers.MakeUp is MakeUpForm.Welded or MakeUpForm.SplitWelded ? "0 mm" : "12 mm"),
         "cloths[].mass" => Quoted("610 g/m2"),
-        _ when !key.IsAssumable => null,
+        _ when !key.IsAssumable || !key.IsAsked => null,
         _ => key.Kind is KeyKind.Whole or KeyKind.Flag ? key.Default : Quoted(key.Default),
     };
 

@@ -11,7 +11,7 @@ namespace CoverPattern.Patterns.Pieces;
 /// <remarks>
 /// Corners between seams are mitred; a mitre longer than 2.5 times the wider allowance is cut square across at that length
 /// (common practice, no source). Where a hem ends, the turned-up cloth is the mirror of the cloth it will lie on, and the
-/// turn-under mirrors once more.
+/// turn-under mirrors once more. A hem for fitting runs on straight instead; one broken at hubs ends square, short of its ends.
 /// </remarks>
 internal static class CutLine
 {
@@ -24,15 +24,28 @@ internal static class CutLine
     // Below this turn two edges count as one straight edge.
     private const double StraightDegrees = 0.5;
 
+    // Turned-up cloth shorter than this between two gaps holds nothing, millimetres.
+    private const double LeastTab = 20;
+
     // A corner that stands out less than this is none: a fiftieth of a chalk line, millimetres.
     private const double LeastCorner = 0.005;
 
     /// <summary>The ring of the cut line, on the grid, counter-clockwise.</summary>
     /// <param name="edges">Edges of the sew line in order, each with its allowance.</param>
-    /// <param name="hem">Depth and turn-under of the hem, millimetres.</param>
+    /// <param name="hem">How the hem folds.</param>
     internal static ImmutableArray<Point2> Draw(ImmutableArray<SewEdge> edges, HemFold hem)
     {
-        ImmutableArray<Point2[]> corners = [.. edges.Select((edge, i) => Corner(edge, edges[(i + 1) % edges.Length]))];
+        if (hem.IsForFitting)
+        {
+            return WithoutStraightCorners(Grid.Snap(edges.SelectMany((edge, i) => Join(edge, edges[(i + 1) % edges.Length]))));
+        }
+
+        return WithoutStraightCorners(Grid.Snap(hem.Gap > 0 ? Broken(edges, hem) : Folded(edges, hem)));
+    }
+
+    private static List<Point2> Folded(ImmutableArray<SewEdge> edges, HemFold hem)
+    {
+        var corners = CornersOf(edges);
         var ring = new List<Point2>();
         for (var i = 0; i < edges.Length; i++)
         {
@@ -49,7 +62,31 @@ internal static class CutLine
             }
         }
 
-        return WithoutStraightCorners(Grid.Snap(ring));
+        return ring;
+    }
+
+    private static ImmutableArray<Point2[]> CornersOf(ImmutableArray<SewEdge> edges) =>
+        [.. edges.Select((edge, i) => Corner(edge, edges[(i + 1) % edges.Length]))];
+
+    /// <summary>The ring without the allowance within the gap at either end of each hem edge.</summary>
+    private static IEnumerable<Point2> Broken(ImmutableArray<SewEdge> edges, HemFold hem)
+    {
+        ImmutableArray<SewEdge> bare = [.. edges.Select(edge => edge.Role == EdgeRole.Hem ? edge with { Allowance = 0 } : edge)];
+        var corners = CornersOf(bare);
+        return Enumerable.Range(0, edges.Length).SelectMany(i => Tab(edges[i], hem.Gap).Concat(corners[i]));
+    }
+
+    /// <summary>The turned-up cloth between the gaps; none where the edge is hardly longer than both.</summary>
+    private static IEnumerable<Point2> Tab(SewEdge edge, double gap)
+    {
+        var length = Point2.Distance(edge.From, edge.To);
+        if (edge.Role != EdgeRole.Hem || length < (2 * gap) + LeastTab)
+        {
+            return [];
+        }
+
+        var (start, end) = (edge.From + (gap * edge.Along), edge.To - (gap * edge.Along));
+        return [start, start + (edge.Allowance * edge.Outward), end + (edge.Allowance * edge.Outward), end];
     }
 
     private static bool EndsHem(SewEdge hem, SewEdge neighbour) =>
@@ -136,8 +173,3 @@ internal sealed record SewEdge(Point2 From, Point2 To, EdgeRole Role, double All
     /// <summary>Away from the piece, square to the edge, length 1.</summary>
     internal Point2 Outward => -1 * Along.QuarterTurned();
 }
-
-/// <summary>How a hem folds.</summary>
-/// <param name="Depth">Cloth turned up, millimetres.</param>
-/// <param name="TurnUnder">Cloth turned under behind it, millimetres.</param>
-internal readonly record struct HemFold(double Depth, double TurnUnder);

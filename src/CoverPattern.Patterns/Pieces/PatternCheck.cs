@@ -24,12 +24,12 @@ internal static class PatternCheck
         }
 
         var height = pattern.Runs.Where(run => run.Role == EdgeRole.Hem).Select(run => HeightAbove(pattern, run)).DefaultIfEmpty(double.PositiveInfinity).Min();
-        if (job.Hem.Allowance > height)
+        if (job.Hem.Folded > height)
         {
             yield return new Fault(
                 "hem.depth",
                 job.Hem.Depth.Typed,
-                FormattableString.Invariant($"Piece {label}: a hem of {job.Hem.Allowance:0.#} mm is larger than the piece, which is {height:0.#} mm high above its finished edge. Take a narrower hem."));
+                FormattableString.Invariant($"Piece {label}: a hem of {job.Hem.Folded:0.#} mm is larger than the piece, which is {height:0.#} mm high above its finished edge. Take a narrower hem."));
         }
         else if (!IsRoundSewLine(pattern) && widest <= room)
         {

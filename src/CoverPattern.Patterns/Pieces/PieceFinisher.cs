@@ -30,9 +30,9 @@ public static class PieceFinisher
         ImmutableArray<PieceDraft> drafts =
             [.. panels.Select(maker.Make).Concat(AddedDrafts.Make(more, classes[subdivision.Arcs.Length..])).OrderBy(draft => draft.Label, StringComparer.Ordinal)];
         var sorted = Sort(drafts, job);
-        var hem = new HemFold(job.Hem.Depth.Millimetres, job.Hem.TurnUnder.Millimetres);
+        var hem = HemFold.Of(job.Hem);
         var bothWays = BothWays(sorted);
-        ImmutableArray<Pattern> shapes = [.. sorted.Models.Select(model => PatternMaker.Make(model, bothWays, hem))];
+        ImmutableArray<Pattern> shapes = [.. sorted.Models.Select(model => HemMarks.Draw(PatternMaker.Make(model, bothWays, hem), model.FaceLabels, job.Hem))];
         var faults = shapes.SelectMany((shape, i) => PatternCheck.Faults(job, sorted.Models[i].Label, shape)).DistinctBy(fault => fault.Place);
         return new PieceFinishing(new PieceSet(Numbered(shapes, sorted, job), PieceLister.List(drafts, sorted, job.Covers)), [.. faults]);
     }

@@ -13,4 +13,17 @@ public sealed record Shell(
     ImmutableArray<ShellEdge> Edges,
     ImmutableArray<ShellFace> Faces,
     double StandOffMm,
-    double Ease);
+    double Ease)
+{
+    private const char SkirtLetter = 'k';
+
+    /// <summary>Label of the skirt face below a facet.</summary>
+    public static string SkirtLabel(string facet) => facet + SkirtLetter;
+
+    /// <summary>Whether a face's label is that of a skirt.</summary>
+    public static bool IsSkirt(string label)
+    {
+        System.ArgumentNullException.ThrowIfNull(label);
+        return label.EndsWith(SkirtLetter);
+    }
+}

@@ -35,7 +35,7 @@ internal sealed class SkirtHanger
             if (Math.Max(mesh.Height(chord.From), mesh.Height(chord.To)) >= LeastSkirt)
             {
                 var ring = Ring(chord);
-                mesh.AddFace(frame.Facets[chord.Face].Label + "k", FaceKind.Skirt, ring, Strip(chord, ring));
+                mesh.AddFace(Shell.SkirtLabel(frame.Facets[chord.Face].Label), FaceKind.Skirt, ring, Strip(chord, ring));
             }
         }
     }

@@ -27,7 +27,7 @@ public sealed class JobReaderTests
         string[] expected =
         [
             "covers=1", "frame.family=icosahedron", "standOff.tubeRadius=17 mm", "standOff.hubHeight=25 mm", "standOff.padding=0 mm",
-            "ease=0.3 %", "deck.datum=lowest", "skirt.drop=60 mm", "skirt.shape=vertical", "hem.depth=38 mm", "hem.turnUnder=12 mm", "seam.makeUp=plain", "seam.width=15 mm",
+            "ease=0.3 %", "deck.datum=lowest", "skirt.drop=60 mm", "skirt.shape=vertical", "hem.kind=turned", "hem.depth=38 mm", "hem.turnUnder=12 mm", "seam.makeUp=plain", "seam.width=15 mm",
             "cloths[0].selvedge=10 mm", "cloths[0].safetyStrip=10 mm", "cloths[0].nap=none", "cloths[0].face=oneSided",
             "lay.spacing=6 mm", "lay.endAllowance=30 mm", "lay.turns=grain", "lay.faceDown=true", "lay.effort=30", "lay.seed=1",
         ];
@@ -66,7 +66,7 @@ public sealed class JobReaderTests
               "ease": -0.002,
               "deck": { "datum": "mean", "raise": "1 1/2 in", "fall": "1/4 in per 1 ft", "towards": 90 },
               "skirt": { "drop": 0, "shape": "slope" },
-              "hem": { "depth": "1 in", "turnUnder": "1/2 in" },
+              "hem": { "kind": "webbing", "depth": "1 in", "turnUnder": "1/2 in", "webbing": "1 in", "fixings": { "spacing": "18 in", "height": "1 in" }, "fitting": "2 in" },
               "seam": { "makeUp": "felled", "width": "12,7 mm" },
               "cloths": [
                 { "name": "A-1", "rollWidth": 1.5e3, "selvedge": 0, "safetyStrip": 5, "mass": "18 oz/yd2", "nap": "oneWay", "face": "reversible" },
@@ -81,6 +81,7 @@ public sealed class JobReaderTests
         Assert.Equal(("Grün – 24″", 12, -0.002), (job.Title, job.Covers, job.Ease));
         Assert.Equal(("7", 7, new Measure(4800.5, "4800.5 mm")), (job.Frame.Cut, job.Frame.Rows, job.Frame.Size));
         Assert.Equal((DeckDatum.Mean, new Measure(38.1, "1 1/2 in"), SkirtShape.Slope), (job.Deck.Datum, job.Deck.Raise!.Value, job.Skirt.Shape));
+        Assert.Equal((HemKind.Webbing, 25.4, 457.2, 25.4, 50.8), (job.Hem.Kind, job.Hem.Webbing!.Value.Millimetres, job.Hem.Fixings!.Spacing.Millimetres, job.Hem.Fixings.Height.Millimetres, job.Hem.Fitting!.Value.Millimetres));
         // By hand: a quarter of an inch in twelve.
         Assert.Equal(new DeckTilt(1 / 48.0, 90), job.Deck.Tilt);
         Assert.Equal(new Measure(12.7, "12,7 mm"), job.Seam.MakeUp.Width);
@@ -89,6 +90,34 @@ public sealed class JobReaderTests
         Assert.Equal((Nap.None, true, 350.0), (job.Cloths[1].Nap, job.Cloths[1].HasFace, job.Cloths[1].MassPerArea!.Value));
         Assert.Equal((TurnRule.Free, false, 1_000_000, int.MaxValue), (job.Lay.Turns, job.Lay.FaceDown, job.Lay.Effort, job.Lay.Seed));
         Assert.Equal(["ease", "cloths[1].nap"], job.Confirmed.AsEnumerable());
+    }
+
+    // By hand: half the girth of 34 mm is 53.4, with 10 mm of ease 63.4; welded 40 more.
+    [Theory]
+    [InlineData("plain", 64)]
+    [InlineData("welded", 104)]
+    public void Read_Sleeve_IsHalfThePipesGirthAndEase(string makeUp, double depth)
+    {
+        var job = JobReader.Read(With("\"seam\": { \"makeUp\": \"" + makeUp + "\" }, \"hem\": { \"kind\": \"sleeve\", \"pipe\": \"34 mm\" }")).Job!;
+
+        Assert.Equal((depth, 100), (job.Hem.Depth.Millimetres, job.Hem.Gap!.Value.Millimetres));
+        Assert.Contains(job.Assumed, assumption => assumption.Place == "hem.gap");
+    }
+
+    [Theory]
+    [InlineData("\"kind\": \"sleeve\"", "hem.pipe", "nothing")]
+    [InlineData("\"kind\": \"sleeve\", \"pipe\": 34, \"depth\": 50", "hem.depth", "50 mm")]
+    [InlineData("\"kind\": \"sleeve\", \"pipe\": 34, \"fitting\": 50", "hem.fitting", "50 mm")]
+    [InlineData("\"pipe\": 34", "hem.pipe", "34 mm")]
+    [InlineData("\"gap\": 34", "hem.gap", "34 mm")]
+    [InlineData("\"webbing\": 34", "hem.webbing", "34 mm")]
+    [InlineData("\"kind\": \"webbing\", \"webbing\": 50", "hem.webbing", "50 mm")]
+    [InlineData("\"kind\": \"rolled\"", "hem.kind", "\"rolled\"")]
+    public void Read_HemThatCannotBe_IsOneFault(string hem, string place, string said)
+    {
+        var fault = Assert.Single(JobReader.Read(With("\"hem\": { " + hem + " }")).Faults);
+
+        Assert.Equal((place, said), (fault.Place, fault.Said));
     }
 
     // The shop's default table: seam widths and hems by make-up; common practice, no source.

@@ -16,6 +16,12 @@ namespace CoverPattern.Patterns.Seams;
 /// </remarks>
 public static class ClosingSeam
 {
+    /// <summary>How far the girth of a ring may be off before the seam is sewn, either way, millimetres (common practice, no source).</summary>
+    public const double AllowedError = 10;
+
+    /// <summary>What each side takes in for a millimetre of girth too long: both sides share it.</summary>
+    public const double TakenIn = 0.5;
+
     // Struts nearer in steepness than this count as equally steep: rounding of double arithmetic.
     private const double EquallySteep = 1e-9;
 
@@ -50,6 +56,24 @@ public static class ClosingSeam
 
         return chain.ToImmutable();
     }
+
+    /// <summary>Label of the base hub that the chain rises from; empty when there is no such hub.</summary>
+    public static string From(Shell shell, ClosingWish wish)
+    {
+        ArgumentNullException.ThrowIfNull(shell);
+        ArgumentNullException.ThrowIfNull(wish);
+
+        var hub = StartOf(shell, wish.At);
+        return hub < 0 ? string.Empty : shell.Nodes[hub].Label;
+    }
+
+    /// <summary>The struts that the chain runs over, from the base up.</summary>
+    public static ImmutableArray<string> Struts(Shell shell, ClosingWish wish) =>
+    [
+        .. Chain(shell, wish)
+            .Where(edge => HubLabels.RingOf(shell.Nodes[shell.Edges[edge].From]) is not null && HubLabels.RingOf(shell.Nodes[shell.Edges[edge].To]) is not null)
+            .Select(edge => HubLabels.StrutOf(shell, edge)),
+    ];
 
     /// <summary>The ring of hubs that the chain ends at.</summary>
     public static int LastRing(Shell shell, ClosingWish wish)

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Collections.Immutable;
 using System.Linq;
 using CoverPattern.Geometry;
 using CoverPattern.Patterns.Jobs;
@@ -122,6 +123,6 @@ public class AllowanceTests
         return crossings.Where(distance => distance > -OnGrid).Min();
     }
 
-    private static IEnumerable<Pattern> Cut(int frequency, int rows, MakeUp makeUp) =>
+    private static ImmutableArray<Pattern> Cut(int frequency, int rows, MakeUp makeUp) =>
         Jobs.Pieces(Jobs.Dome(frequency, rows, 3657.6) with { Seam = new SeamWish(makeUp) }).Finishing.Set.Patterns;
 }

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Collections.Immutable;
 using System.Linq;
 using CoverPattern.Geometry;
 using CoverPattern.Patterns.Jobs;
@@ -78,5 +79,5 @@ public class WeldLinesTests
     private static double EdgeDistance(Pattern pattern, Point2 point) =>
         pattern.CutLine.Select((corner, i) => Segments.Distance(corner, pattern.CutLine[(i + 1) % pattern.CutLine.Length], point)).Min();
 
-    private static IEnumerable<Pattern> Patterns(SeamWish seam) => Jobs.Pieces(Jobs.Dome(3, 5, 3657.6) with { Seam = seam }).Finishing.Set.Patterns;
+    private static ImmutableArray<Pattern> Patterns(SeamWish seam) => Jobs.Pieces(Jobs.Dome(3, 5, 3657.6) with { Seam = seam }).Finishing.Set.Patterns;
 }

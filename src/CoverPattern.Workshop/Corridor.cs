@@ -40,7 +40,14 @@ public static class Corridor
             return new WorkshopOutcome(null, panels.Faults);
         }
 
-        var cut = Subdivider.Cut(shell, SeamPlanner.Plan(job, shell, panels));
+        var plan = SeamPlanner.Plan(job, shell, panels);
+        var wrongSeams = SeamWishCheck.Faults(job, shell, plan);
+        if (!wrongSeams.IsEmpty)
+        {
+            return new WorkshopOutcome(null, wrongSeams);
+        }
+
+        var cut = Subdivider.Cut(shell, plan);
         var finishing = PieceFinisher.Finish(job, shell, cut, PanelFlattener.Flatten(cut));
         if (!finishing.Faults.IsEmpty)
         {
@@ -54,7 +61,7 @@ public static class Corridor
         Prove(lays, finishing.Set);
         var estimate = Estimator.Count(job, finishing.Set, lays);
         ImmutableArray<Notice> notices =
-            [.. ShellCheck.Check(job, frame, shell).Concat(SkirtCheck.Check(job, frame, shell)).Concat(ClearanceCheck.Check(job, frame, shell)).Concat(panels.Notices).Concat(SubdivisionCheck.Check(shell, cut)).Concat(Cautions.For(job, estimate)).OrderByDescending(notice => notice.Level)];
+            [.. ShellCheck.Check(job, frame, shell).Concat(SkirtCheck.Check(job, frame, shell)).Concat(ClearanceCheck.Check(job, frame, shell)).Concat(panels.Notices).Concat(SubdivisionCheck.Check(shell, cut)).Concat(SeamWishCheck.Notices(job, plan)).Concat(Cautions.For(job, estimate)).OrderByDescending(notice => notice.Level)];
         return new WorkshopOutcome(new Result(jobText, job, frame, shell, cut, finishing.Set, lays, estimate, notices), []);
 
         void Say(string stage)

@@ -31,6 +31,9 @@ internal sealed record JobKey(string Place, KeyKind Kind, string Meaning)
     /// <summary>Whether a starter job shows its default; not where it goes with one choice only.</summary>
     internal bool IsAsked { get; init; } = true;
 
+    /// <summary>Whether the section's mere presence is a wish, so that a starter job leaves it out.</summary>
+    internal bool IsWish { get; init; }
+
     /// <summary>Whether leaving it out makes an assumption that somebody should confirm.</summary>
     internal bool IsAssumable => Standing.Length > 0;
 
@@ -56,6 +59,10 @@ internal sealed record JobKey(string Place, KeyKind Kind, string Meaning)
         KeyKind.Line => FormattableString.Invariant($"one line of words in quotes, at most {Most:0} characters"),
         KeyKind.ClothName => FormattableString.Invariant($"a name in quotes of 1 to {Most:0} letters a-z, digits, spaces, dashes and underscores, beginning and ending with a letter or digit"),
         KeyKind.Word => "one of " + string.Join(", ", Words.Select(word => $"\"{word}\"")),
+        KeyKind.MakeUpName => "a name of makeUps, or one of " + string.Join(", ", Words.Select(word => $"\"{word}\"")),
+        KeyKind.Names => FormattableString.Invariant($"a list of {Least:0} to {Most:0} names in quotes"),
+        KeyKind.Seams => string.Join(", ", Words.Select(word => $"\"{word}\"")) + FormattableString.Invariant($", or a list of {Least:0} to {Most:0} struts such as [\"H0.02-H1.01\"]"),
+        KeyKind.Amount => FormattableString.Invariant($"a number, {Least:0.###} to {Most:0.###}"),
         KeyKind.Flag => "true or false",
         KeyKind.Day => "a day as \"2026-05-04\" (year, month, day), 2000 to 2099",
         KeyKind.Cut => "the name of a cut such as \"5/8\", or a number of rows counted from the top",

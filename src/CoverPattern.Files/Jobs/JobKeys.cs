@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Immutable;
 using System.Linq;
+using CoverPattern.Patterns.Jobs;
 
 namespace CoverPattern.Files.Jobs;
 
@@ -13,6 +14,7 @@ internal static class JobKeys
     internal const string Size = "frame.size";
     private const string Table = "[Vilumsone-Nemes, 4.2.3]: up to 3 cm at the first ply";
     private const string OwnChoice = "the program's own choice";
+    private static readonly ImmutableArray<string> Forms = ["plain", "lapped", "felled", "folderFelled", "welded", "splitWelded", "bound", "zip"];
 
     internal static readonly ImmutableArray<JobKey> All =
     [
@@ -60,9 +62,28 @@ internal static class JobKeys
         Length("hem.fixings.height", "Of the points over the finished edge.", 0, 300) with { Default = "25 mm", Standing = CommonPractice },
         Length("hem.fitting", "Cloth beyond depth and turn-under, to be trimmed on the frame; 50 mm is usual.", 1, 500),
         new("seam", KeyKind.Section, "How pieces are joined."),
-        Word("seam.makeUp", "The construction.", "plain", "lapped", "felled", "folderFelled", "welded", "splitWelded", "bound", "zip") with { Default = "plain", Standing = CommonPractice },
+        MakeUp("seam.makeUp", "The construction: a name of the shop's table, or a form.") with { Default = "plain", Standing = CommonPractice },
         Length("seam.width", "Plain and bound: the allowance of each side; zip: the cloth turned back; else the finished width.", 1, 200) with { Default = ByMakeUp, Standing = CommonPractice },
         new("seam.turned", KeyKind.Labels, "Struts at whose seam the other side than usual lies over, such as \"H0.02-H1.01\".") { Least = 0, Most = 2000 },
+        new("seam.others", KeyKind.Sections, "Seams made otherwise than the rest; of two that name one seam the later holds.") { Most = 100 },
+        new("seam.others[].between", KeyKind.Seams, "Which seams: between rows, all others, or over struts that are named.") { IsRequired = true, Least = 1, Most = 500, Words = ["rows", "uprights"] },
+        MakeUp("seam.others[].makeUp", "Their construction.") with { IsRequired = true },
+        new("seam.closing", KeyKind.Section, "The upright seam that is kept open until the girth is measured, and sewn last.") { IsWish = true },
+        new("seam.closing.at", KeyKind.Line, "Base hub it rises from; \"rear\": the one opposite the front.") { Most = 20, Default = ClosingWish.Rear, Standing = CommonPractice },
+        Length("seam.closing.allowance", "Cloth beyond the sew line on each side.", 1, 300) with { Default = "40 mm", Standing = CommonPractice },
+        Whole("seam.closing.to", "Ring of hubs at which it ends, counted from 0 at the base; else the ring below the top row.", 0, 23),
+        new("makeUps", KeyKind.Sections, "The shop's own table of make-ups.") { Least = 1, Most = 50 },
+        new("makeUps[].name", KeyKind.ClothName, "The shop's name for it.") { IsRequired = true, Least = 1, Most = 40 },
+        new("makeUps[].form", KeyKind.Word, "How the edges come together.") { IsRequired = true, Words = Forms },
+        Length("makeUps[].width", "As seam.width.", 1, 200) with { IsRequired = true },
+        Length("makeUps[].over", "Cloth beyond the sew line on the side that lies over; else by form.", 0, 300),
+        Length("makeUps[].under", "The same on the side that lies under.", 0, 300),
+        Whole("makeUps[].rows", "Rows of stitches; else by form.", 0, 8),
+        Length("makeUps[].rowGap", "Distance between two rows of stitches.", 1, 50),
+        Length("makeUps[].turnIn", "Bound: cloth turned in at each edge of the binding.", 0, 50),
+        new("makeUps[].joins", KeyKind.Names, "Cloths it may join, by name, or \"weldable\" or \"any\"; else by form.") { Least = 1, Most = 20 },
+        Word("makeUps[].notches", "Whether notches are slit or drawn; else by form.", "slit", "tick"),
+        Whole("makeUps[].plies", "Layers of cloth in the finished seam; else by form.", 1, 12),
         new("panels", KeyKind.Sections, "What is cut as one piece; every facet in exactly one entry. Left out: each facet is a piece.") { Least = 1, Most = 200 },
         Word("panels[].as", "Single facets, rows cut into parts, sectors from top to base, or named facets as one piece.", "facets", "bands", "gores", "group") with { IsRequired = true },
         new("panels[].rows", KeyKind.Rows, "Its rows, counted from the deck up; left out or \"rest\": what no other entry takes.") { Most = 23 },
@@ -80,6 +101,8 @@ internal static class JobKeys
         new("cloths[].mass", KeyKind.Mass, "Mass per area; no weights are given without it.") { Least = 20, Most = 5000 },
         Word("cloths[].nap", "Whether all pieces must point the same way.", "none", "oneWay") with { Default = "none", Standing = CommonPractice },
         Word("cloths[].face", "Whether the two sides differ, so that mirror twins are different pieces.", "oneSided", "reversible") with { Default = "oneSided", Standing = CommonPractice },
+        Length("cloths[].thickness", "Thickness of one ply.", 0.05, 20),
+        new("cloths[].weld", KeyKind.ClothName, "Family it welds with, such as \"pvc\": cloths weld with equal family only.") { Least = 1, Most = 40 },
         new("lay", KeyKind.Section, "How pieces are laid on the roll."),
         Length("lay.spacing", "Least distance between two pieces; 6 mm for shears, 2 mm for a knife table.", 0, 200) with { Default = "6 mm", Standing = CommonPractice },
         Length("lay.endAllowance", "Cloth left free at each end of the lay.", 0, 1000) with { Default = "30 mm", Standing = Table },
@@ -87,6 +110,17 @@ internal static class JobKeys
         new("lay.faceDown", KeyKind.Flag, "Whether the cloth lies face down, so that drawn marks land inside.") { Default = "true", Standing = CommonPractice },
         Whole("lay.effort", "Work units of the search for a short lay; more is shorter and slower.", 1, 1_000_000) with { Default = "30", Standing = OwnChoice },
         Whole("lay.seed", "Seed of the search's chance; same seed, same lay.", 0, int.MaxValue) with { Default = "1", Standing = OwnChoice },
+        new("rates", KeyKind.Section, "What cloth and work cost; whatever is not stated is not priced."),
+        new("rates.currency", KeyKind.Line, "The word behind sums.") { Most = 12 },
+        Amount("rates.perHour", "Money for an hour of work."),
+        Amount("rates.piece", "Minutes for a piece handled."),
+        Amount("rates.hem", "Minutes for a metre of hem."),
+        new("rates.cloths", KeyKind.Sections, "Prices of cloths, clear sheet among them.") { Most = 20 },
+        new("rates.cloths[].cloth", KeyKind.ClothName, "Name of the cloth.") { IsRequired = true, Least = 1, Most = 40 },
+        Amount("rates.cloths[].perMetre", "Money for a running metre off the roll.") with { IsRequired = true },
+        new("rates.seams", KeyKind.Sections, "Minutes by make-up.") { Most = 100 },
+        new("rates.seams[].makeUp", KeyKind.Line, "Name of the make-up; \", closing\" behind it for its closing seam, which else takes the same.") { IsRequired = true, Most = 60 },
+        Amount("rates.seams[].perMetre", "Minutes for a metre of seam, all rows together.") with { IsRequired = true },
         new("confirmed", KeyKind.Places, "Places of defaults that somebody has confirmed.") { Most = 1000 },
     ];
 
@@ -115,6 +149,10 @@ internal static class JobKeys
         new(place, KeyKind.Length, meaning) { Least = least, Most = most };
 
     private static JobKey Heights(string place, string meaning) => new(place, KeyKind.HubLengths, meaning) { Least = -3000, Most = 10_000 };
+
+    private static JobKey Amount(string place, string meaning) => new(place, KeyKind.Amount, meaning) { Least = 0, Most = 1_000_000 };
+
+    private static JobKey MakeUp(string place, string meaning) => new(place, KeyKind.MakeUpName, meaning) { Least = 1, Most = 40, Words = Forms };
 
     private static JobKey Word(string place, string meaning, params ReadOnlySpan<string> words) =>
         new(place, KeyKind.Word, meaning) { Words = [.. words] };

@@ -1,5 +1,4 @@
 using System;
-using System.Collections.Immutable;
 using System.Text;
 using System.Text.Json;
 using CoverPattern.Patterns.Jobs;
@@ -45,10 +44,13 @@ public static class JobReader
         var ease = top.Take<double>("ease", Values.Ratio);
         var deck = DeckReader.Read(top.Section("deck"), notes);
         var skirt = ReadSkirt(top.Section("skirt"));
-        var seam = ReadSeam(top.Section("seam"));
+        var table = MakeUpTable.Read(top.Sections("makeUps"), notes);
+        var seam = SeamReader.Read(top.Section("seam"), table, notes);
         var hem = HemReader.Read(top.Section("hem"), seam.MakeUp.Form, notes);
         var panels = PanelReader.Read(top.Sections("panels"), notes);
         var cloths = ClothReader.Read(top.Sections("cloths"), notes);
+        table.CheckJoins(cloths);
+        var rates = RatesReader.Read(top.Section("rates"), cloths, notes);
         var lay = ReadLay(top.Section("lay"));
         // Where the list of cloths is refused as a whole, nobody knows how many there are.
         var countOfCloths = notes.AreClean("cloths") ? cloths.Length : (int)JobKeys.Find("cloths")!.Most;
@@ -57,6 +59,8 @@ public static class JobReader
         {
             Deck = deck,
             Panels = panels,
+            MakeUps = table.Entries,
+            Rates = rates,
         };
         DeckReader.Check(job, notes);
         return job;
@@ -78,15 +82,6 @@ public static class JobReader
     private static SkirtWish ReadSkirt(JobSection section) => new(
         section.Take<Measure>("drop", Values.Length),
         section.Take<SkirtShape>("shape", Values.Word));
-
-    private static SeamWish ReadSeam(JobSection section)
-    {
-        var makeUp = section.Take<MakeUpForm>("makeUp", Values.Word);
-        return SeamWish.Of(makeUp, section.Take<Measure>("width", Values.Length, MakeUpDefaults.SeamWidth(makeUp))) with
-        {
-            Turned = section.States("turned") ? section.Take<ImmutableArray<string>>("turned", Values.Labels) : [],
-        };
-    }
 
     private static LayWish ReadLay(JobSection section) => new(
         section.Take<Measure>("spacing", Values.Length),

@@ -88,6 +88,10 @@ public static class JobSchema
         KeyKind.Line => new() { ["type"] = "string", ["maxLength"] = (int)key.Most, ["pattern"] = "^[^\\u0000-\\u001f\\u007f-\\u009f\\u2028\\u2029]*$" },
         KeyKind.ClothName => new() { ["type"] = "string", ["maxLength"] = (int)key.Most, ["pattern"] = ClothNames.Pattern },
         KeyKind.Word => new() { ["enum"] = new JsonArray([.. key.Words.Select(word => (JsonNode)word)]) },
+        KeyKind.MakeUpName => new() { ["type"] = "string", ["maxLength"] = (int)key.Most, ["pattern"] = ClothNames.Pattern },
+        KeyKind.Names => Names(key),
+        KeyKind.Seams => new() { ["anyOf"] = new JsonArray(new JsonObject { ["enum"] = new JsonArray([.. key.Words.Select(word => (JsonNode)word)]) }, Names(key)) },
+        KeyKind.Amount => new() { ["type"] = "number", ["minimum"] = key.Least, ["maximum"] = key.Most },
         KeyKind.Flag => new() { ["type"] = "boolean" },
         KeyKind.Day => new() { ["type"] = "string", ["pattern"] = DayPattern },
         KeyKind.Cut => new() { ["type"] = new JsonArray("integer", "string"), ["minimum"] = 1, ["maximum"] = MostRows, ["pattern"] = CutPattern },
@@ -105,6 +109,9 @@ public static class JobSchema
         ["uniqueItems"] = true,
         ["items"] = new JsonObject { ["type"] = "string" },
     };
+
+    private static JsonObject Names(JobKey key) =>
+        new() { ["type"] = "array", ["minItems"] = (int)key.Least, ["maxItems"] = (int)key.Most, ["items"] = new JsonObject { ["type"] = "string" } };
 
     /// <summary>Limits bind bare numbers, the pattern binds words: a keyword looks at its own type alone.</summary>
     private static JsonObject Quantity(JobKey key, string pattern) => new()

@@ -45,6 +45,18 @@ internal enum KeyKind
     /// <summary>True or false.</summary>
     Flag,
 
+    /// <summary>A name of the table of make-ups, or one word of a few.</summary>
+    MakeUpName,
+
+    /// <summary>Names in brackets.</summary>
+    Names,
+
+    /// <summary>One word of a few, or struts in brackets.</summary>
+    Seams,
+
+    /// <summary>A bare number, with or without a fraction.</summary>
+    Amount,
+
     /// <summary>A day, such as "2026-05-04".</summary>
     Day,
 

@@ -30,11 +30,17 @@ public static class StarterJob
     private static void WriteSection(StringBuilder text, string section, StarterAnswers answers)
     {
         var margin = new string(' ', Indent * (1 + section.Count(c => c is '.' or '[') + (section.Length > 0 ? 1 : 0)));
-        foreach (var key in JobKeys.In(section))
+        foreach (var key in JobKeys.In(section).Where(key => !IsLeftOut(key)))
         {
             WriteKey(text, margin, key, answers);
         }
     }
+
+    /// <summary>Sections that say something by being there, lists that need not be there, and sections with nothing to show inside.</summary>
+    private static bool IsLeftOut(JobKey key) =>
+        key.IsWish
+        || (key.Kind == KeyKind.Sections && !key.IsRequired)
+        || (key.Kind == KeyKind.Section && !key.IsRequired && !JobKeys.In(key.Place).Any(inner => inner.IsAssumable || inner.Kind == KeyKind.Section));
 
     private static void WriteKey(StringBuilder text, string margin, JobKey key, StarterAnswers answers)
     {

@@ -120,6 +120,14 @@ internal static class Values
         return value is not null && value.Length <= key.Most && PieceNames.IsSafe(value);
     }
 
+    /// <summary>A bare number; words would hide what it counts.</summary>
+    internal static bool Amount(JobKey key, JsonElement element, out double value, out string hint)
+    {
+        hint = "";
+        value = (Number(element) ?? double.NaN) + 0.0;
+        return value >= key.Least && value <= key.Most;
+    }
+
     internal static bool Flag(JobKey key, JsonElement element, out bool value, out string hint)
     {
         (value, hint) = (element.ValueKind == JsonValueKind.True, "");

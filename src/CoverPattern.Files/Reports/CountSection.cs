@@ -24,7 +24,7 @@ internal static class CountSection
                 Printed.Number(lay.UtilisationPercent, 1), Printed.Number(lay.RollPercent, 1), Printed.Number(lay.FalloutM2, 2),
                 Printed.Count(lay.Pieces), Weight(lay.WeightKg),
             }));
-        page.Line("p", "Lengths are with both end allowances; the first use is without them. Nothing is added for mistakes and test strips.", ("class", "small"));
+        page.Line("p", "Lengths are with both end allowances; the first use is without them.", ("class", "small"));
         page.Line("h3", "Sewing");
         page.Table("numbers", ["What", "One cover", "All covers"], Sewing(estimate));
         page.Table("numbers", ["In all", "Value"],
@@ -35,6 +35,7 @@ internal static class CountSection
             ["Weight of the pieces kg, without thread and fittings", Weight(estimate.WeightKg)],
             ["Patterns", Printed.Count(result.Pieces.Patterns.Length)],
         ]);
+        CostSection.Write(page, result);
     }
 
     private static IEnumerable<string[]> Sewing(Estimate estimate)
@@ -44,6 +45,10 @@ internal static class CountSection
         {
             yield return [$"Seams, {one.MakeUp}", Printed.Count(one.Seams), Printed.Count(all.Seams)];
             yield return [$"Seams, {one.MakeUp}, m", Printed.Metres(one.LengthMm), Printed.Metres(all.LengthMm)];
+            if (one.Rows > 1)
+            {
+                yield return [$"Stitches in {Printed.Count(one.Rows)} rows, {one.MakeUp}, m", Printed.Metres(one.Rows * one.LengthMm), Printed.Metres(all.Rows * all.LengthMm)];
+            }
         }
 
         yield return ["Hem m", Printed.Metres(estimate.PerCover.HemMm), Printed.Metres(estimate.Total.HemMm)];

@@ -1,5 +1,6 @@
 using System.Collections.Generic;
 using System.Globalization;
+using System.Linq;
 using CoverPattern.Files.Results;
 using CoverPattern.Patterns.Jobs;
 using CoverPattern.Patterns.Shells;
@@ -25,7 +26,22 @@ internal static class CoverSection
         yield return ["Lower edge", Printed.Mm(result.Estimate.PerCover.HemMm) + " mm", "finished girth, after ease; one cover"];
         yield return ["Skirt drop", Printed.Mm(job.Skirt.Drop.Millimetres) + " mm", $"typed: {job.Skirt.Drop.Typed}; below the lowest base hub centres, before ease"];
         yield return ["Hem", Printed.Mm(job.Hem.Allowance) + " mm", $"depth {job.Hem.Depth.Typed} and turn-under {job.Hem.TurnUnder.Typed}"];
-        yield return ["Seams", Printed.Word(job.Seam.MakeUp.Form), $"width {job.Seam.MakeUp.Width.Typed}"];
+        foreach (var makeUp in job.Seam.Known().Where(makeUp => result.Cut.Arcs.Any(arc => arc.MakeUp == makeUp)))
+        {
+            yield return ["Seams" + (makeUp == job.Seam.MakeUp ? string.Empty : ", " + makeUp.Name), Printed.Word(makeUp.Form), MadeOf(makeUp)];
+        }
+    }
+
+    /// <summary>The width as typed, and what the shop's table says beyond the form's own.</summary>
+    private static string MadeOf(MakeUp makeUp)
+    {
+        var usual = MakeUp.Of(makeUp.Form, makeUp.Width);
+        var sides = makeUp.OverMm == usual.OverMm && makeUp.UnderMm == usual.UnderMm
+            ? string.Empty
+            : $"; allowance over {Printed.Number(makeUp.OverMm, 1)} mm, under {Printed.Number(makeUp.UnderMm, 1)} mm";
+        var rows = makeUp.Rows > 1 ? $"; {Printed.Count(makeUp.Rows)} rows of stitches {Printed.Number(makeUp.RowGapMm, 1)} mm apart" : string.Empty;
+        var binding = makeUp.BindingMm > 0 ? $"; binding cut {Printed.Number(makeUp.BindingMm, 1)} mm wide" : string.Empty;
+        return $"width {makeUp.Width.Typed}{sides}{rows}{binding}";
     }
 
     private static string StandOff(StandOffWish standOff)

@@ -29,6 +29,7 @@ public static class ReportFile
         PieceSection.Write(page, result);
         LaySection.Write(page, result);
         CountSection.Write(page, result);
+        ClosingSection.Write(page, result);
         EndSection.Write(page, result);
         return page.End();
     }

@@ -51,7 +51,10 @@ internal static class SummaryFields
             ["makeUp"] = seam.MakeUp,
             ["count"] = seam.Seams,
             ["lengthMm"] = Round(seam.LengthMm),
+            ["rows"] = seam.Rows,
         })),
+        ["notions"] = CostFields.Notions(result.Estimate.PerCover.Notions),
+        ["closing"] = result.Job.Seam.Closing is { } closing ? ClosingFields.Write(result, closing) : null,
     };
 
     internal static JsonArray Lays(Result result) => List(result.Lays.Zip(result.Estimate.Lays, (lay, count) => new JsonObject

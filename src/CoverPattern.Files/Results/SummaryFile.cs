@@ -37,6 +37,8 @@ public static class SummaryFile
         summary["seams"] = SummaryFields.Seams(result, numbers);
         summary["lays"] = SummaryFields.Lays(result);
         summary["cloth"] = SummaryFields.Cloth(result.Estimate);
+        summary["buying"] = CostFields.Buying(result.Estimate);
+        summary["cost"] = CostFields.Cost(result.Estimate.Cost);
         summary["assumed"] = SummaryFields.Assumed(job);
         summary["notices"] = SummaryFields.Notices(result.Notices);
         summary["files"] = new JsonArray([.. files.Order(StringComparer.Ordinal).Select(name => (JsonNode)name)]);

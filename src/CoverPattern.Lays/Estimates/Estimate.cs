@@ -17,4 +17,11 @@ public sealed record Estimate(
     double ClothAreaM2,
     double PieceAreaM2,
     double FalloutM2,
-    double? WeightKg);
+    double? WeightKg)
+{
+    /// <summary>Running metres by cloth, with what is spare apart.</summary>
+    public ImmutableArray<ClothNeed> Buying { get; init; } = [];
+
+    /// <summary>What it costs, as far as rates are stated.</summary>
+    public required Cost Cost { get; init; }
+}

@@ -23,17 +23,25 @@ public static class Estimator
         var patterns = LaidShapes.ById(pieces);
         var counted = Lays(job, pieces, patterns, lays);
         var covers = pieces.Pieces.GroupBy(piece => CoverLabels.CoverOf(piece.Label), StringComparer.Ordinal)
-            .Select(cover => CoverSewing(patterns, [.. cover]))
+            .Select(cover => CoverSewing(job, patterns, [.. cover]))
             .ToArray();
+        var (total, buying) = (Total(job, covers), Buying(lays));
         return new Estimate(
             counted,
-            covers.Length > 0 ? covers[0] : Total(covers),
-            Total(covers),
+            covers.Length > 0 ? covers[0] : total,
+            total,
             counted.Sum(lay => lay.ClothAreaM2),
             counted.Sum(lay => lay.PieceAreaM2),
             counted.Sum(lay => lay.FalloutM2),
-            counted.All(lay => lay.WeightKg is not null) ? counted.Sum(lay => lay.WeightKg) : null);
+            counted.All(lay => lay.WeightKg is not null) ? counted.Sum(lay => lay.WeightKg) : null)
+        {
+            Buying = buying,
+            Cost = CostCounter.Count(job, buying, total),
+        };
     }
+
+    private static ImmutableArray<ClothNeed> Buying(ImmutableArray<Lay> lays) =>
+        [.. lays.GroupBy(lay => lay.Cloth, StringComparer.Ordinal).Select(cloth => ClothNeed.Of(cloth.Key, cloth.First().RollWidthMm, cloth.Sum(lay => lay.LengthMm)))];
 
     private static ImmutableArray<LayEstimate> Lays(Job job, PieceSet pieces, Dictionary<string, Pattern> patterns, ImmutableArray<Lay> lays)
     {
@@ -61,24 +69,31 @@ public static class Estimator
     }
 
     /// <summary>Sewing of one cover: each seam has two sides that bear the same label and is counted once.</summary>
-    private static SewingEstimate CoverSewing(Dictionary<string, Pattern> patterns, ImmutableArray<Piece> pieces)
+    private static SewingEstimate CoverSewing(Job job, Dictionary<string, Pattern> patterns, ImmutableArray<Piece> pieces)
     {
         var runs = pieces.SelectMany(piece => patterns[piece.Pattern].Runs.Select((run, i) => (piece.Runs[i].Arc, run.Role, run.MakeUp, run.LengthMm))).ToArray();
-        var seams = runs.Where(run => run.Role == EdgeRole.Seam).DistinctBy(run => run.Arc, StringComparer.Ordinal)
+        ImmutableArray<SeamEstimate> seams = [.. runs.Where(run => run.Role == EdgeRole.Seam).DistinctBy(run => run.Arc, StringComparer.Ordinal)
             .GroupBy(run => run.MakeUp, StringComparer.Ordinal)
             .OrderBy(group => group.Key, StringComparer.Ordinal)
-            .Select(group => new SeamEstimate(group.Key, group.Count(), group.Sum(run => run.LengthMm)));
+            .Select(group => new SeamEstimate(group.Key, group.Count(), group.Sum(run => run.LengthMm)) { Rows = RowsOf(job, group.Key) })];
         var hem = runs.Where(run => run.Role == EdgeRole.Hem).Sum(run => run.LengthMm);
-        return new SewingEstimate(1, pieces.Length, [.. seams], hem);
+        return new SewingEstimate(1, pieces.Length, seams, hem) { Notions = NotionCounter.Count(job, seams) };
     }
 
-    private static SewingEstimate Total(SewingEstimate[] covers) => new(
-        covers.Length,
-        covers.Sum(cover => cover.Pieces),
+    private static SewingEstimate Total(Job job, SewingEstimate[] covers)
+    {
+        ImmutableArray<SeamEstimate> seams =
         [
             .. covers.SelectMany(cover => cover.Seams).GroupBy(seam => seam.MakeUp, StringComparer.Ordinal)
                 .OrderBy(group => group.Key, StringComparer.Ordinal)
-                .Select(group => new SeamEstimate(group.Key, group.Sum(seam => seam.Seams), group.Sum(seam => seam.LengthMm))),
-        ],
-        covers.Sum(cover => cover.HemMm));
+                .Select(group => new SeamEstimate(group.Key, group.Sum(seam => seam.Seams), group.Sum(seam => seam.LengthMm)) { Rows = RowsOf(job, group.Key) }),
+        ];
+        return new SewingEstimate(covers.Length, covers.Sum(cover => cover.Pieces), seams, covers.Sum(cover => cover.HemMm))
+        {
+            Notions = NotionCounter.Count(job, seams),
+        };
+    }
+
+    private static int RowsOf(Job job, string makeUp) =>
+        job.Seam.Known().FirstOrDefault(known => string.Equals(known.Name, makeUp, StringComparison.Ordinal))?.Rows ?? 0;
 }

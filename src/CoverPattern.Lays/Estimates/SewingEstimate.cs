@@ -7,4 +7,8 @@ namespace CoverPattern.Lays.Estimates;
 /// <param name="Pieces">Pieces in them.</param>
 /// <param name="Seams">Seams by construction.</param>
 /// <param name="HemMm">Finished lower edge, millimetres.</param>
-public sealed record SewingEstimate(int Covers, int Pieces, ImmutableArray<SeamEstimate> Seams, double HemMm);
+public sealed record SewingEstimate(int Covers, int Pieces, ImmutableArray<SeamEstimate> Seams, double HemMm)
+{
+    /// <summary>Bindings and zips that the seams take.</summary>
+    public ImmutableArray<NotionEstimate> Notions { get; init; } = [];
+}

@@ -17,6 +17,12 @@ public sealed record Cloth(
     Nap Nap,
     bool HasFace)
 {
+    /// <summary>What it welds with: cloths weld with equal family only, such as "pvc"; null when the shop did not say.</summary>
+    public string? Weld { get; init; }
+
+    /// <summary>Thickness of one ply; null when the shop did not say.</summary>
+    public Measure? Thickness { get; init; }
+
     /// <summary>Width on which pieces may lie, millimetres.</summary>
     public double UsableWidth => RollWidth.Millimetres - (2 * (Selvedge.Millimetres + SafetyStrip.Millimetres));
 }

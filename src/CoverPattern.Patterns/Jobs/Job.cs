@@ -39,4 +39,10 @@ public sealed record Job(
 
     /// <summary>How facets are made up into panels; empty: each facet is a panel of its own.</summary>
     public ImmutableArray<PanelWish> Panels { get; init; } = [];
+
+    /// <summary>The shop's own table of make-ups; may be empty.</summary>
+    public ImmutableArray<MakeUp> MakeUps { get; init; } = [];
+
+    /// <summary>What the work costs; whatever is not stated is not priced.</summary>
+    public RatesWish Rates { get; init; } = RatesWish.None;
 }

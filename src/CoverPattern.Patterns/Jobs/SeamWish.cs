@@ -1,13 +1,28 @@
+using System;
 using System.Collections.Immutable;
+using System.Linq;
 
 namespace CoverPattern.Patterns.Jobs;
 
-/// <summary>How pieces are joined all over the cover.</summary>
-/// <param name="MakeUp">The construction.</param>
+/// <summary>How pieces are joined.</summary>
+/// <param name="MakeUp">The construction all over the cover, where nothing else is said.</param>
 public sealed record SeamWish(MakeUp MakeUp)
 {
     /// <summary>Struts, such as "H0.02-H1.01", at whose seam the other side than usual lies over.</summary>
     public ImmutableArray<string> Turned { get; init; } = [];
+
+    /// <summary>Seams made otherwise; of two that name one seam the later holds.</summary>
+    public ImmutableArray<SeamChoice> Others { get; init; } = [];
+
+    /// <summary>The seam that is sewn last; null where none is kept open.</summary>
+    public ClosingWish? Closing { get; init; }
+
+    /// <summary>Every make-up that a seam may bear, by name: those stated, and their closing forms.</summary>
+    public ImmutableArray<MakeUp> Known()
+    {
+        MakeUp[] stated = [.. Others.Select(other => other.MakeUp).Prepend(MakeUp).DistinctBy(makeUp => makeUp.Name, StringComparer.Ordinal)];
+        return Closing is { } closing ? [.. stated, .. stated.Select(makeUp => makeUp.Closing(closing.Allowance.Millimetres))] : [.. stated];
+    }
 
     /// <summary>The usual make-up of a form all over the cover.</summary>
     public static SeamWish Of(MakeUpForm form, Measure width) => new(MakeUp.Of(form, width));

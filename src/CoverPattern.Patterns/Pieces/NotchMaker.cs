@@ -19,7 +19,7 @@ internal static class NotchMaker
     /// <param name="edge">The run's sew edge.</param>
     /// <param name="run">Index of the run.</param>
     /// <param name="side">Which side of the seam it is.</param>
-    /// <param name="makeUp">Welded and bound edges are never slit.</param>
+    /// <param name="makeUp">Says whether its edges may be slit.</param>
     /// <param name="fromOver">Distances from the start of the over side.</param>
     internal static ImmutableArray<Notch> Make(SewEdge edge, int run, EdgeSide side, MakeUp makeUp, ImmutableArray<double> fromOver)
     {
@@ -32,7 +32,8 @@ internal static class NotchMaker
     {
         var onSewLine = edge.From + (at * edge.Along);
         var outer = onSewLine + (edge.Allowance * edge.Outward);
-        var form = makeUp.IsWelded || makeUp.Form == MakeUpForm.Bound ? NotchForm.Tick : NotchForm.Slit;
+        // An edge without allowance has nothing to slit but the piece.
+        var form = makeUp.IsTicked || edge.Allowance <= 0 ? NotchForm.Tick : NotchForm.Slit;
         var depth = form == NotchForm.Tick ? TickLength : Math.Min(LongestSlit, LargestShare * edge.Allowance);
         return new Notch(run, at, form, Grid.Snap(onSewLine), Grid.Snap(outer), Grid.Snap(outer - (depth * edge.Outward)));
     }

@@ -13,13 +13,15 @@ internal static class PatternCheck
 {
     internal static IEnumerable<Fault> Faults(Job job, string label, Pattern pattern)
     {
-        var widest = pattern.Runs.Where(run => run.Role == EdgeRole.Seam).Select(run => run.AllowanceMm).DefaultIfEmpty(0).Max();
+        var widestSeam = pattern.Runs.Where(run => run.Role == EdgeRole.Seam).MaxBy(run => run.AllowanceMm);
+        var widest = widestSeam?.AllowanceMm ?? 0;
+        var (place, said) = WidthOf(job, widestSeam?.MakeUp);
         var room = pattern.Cutouts.IsEmpty ? pattern.LabelRadius : InscribedCircle.Largest(pattern.SewLine, 1).Radius;
         if (widest > room)
         {
             yield return new Fault(
-                "seam.width",
-                job.Seam.MakeUp.Width.Typed,
+                place,
+                said,
                 FormattableString.Invariant($"Piece {label}: an allowance of {widest:0.#} mm is larger than the piece, whose largest inscribed circle has the radius {room:0.#} mm. Take a narrower seam or a larger frame."));
         }
 
@@ -34,8 +36,8 @@ internal static class PatternCheck
         else if (!IsRoundSewLine(pattern) && widest <= room)
         {
             yield return new Fault(
-                "seam.width",
-                job.Seam.MakeUp.Width.Typed,
+                place,
+                said,
                 FormattableString.Invariant($"Piece {label}: allowances of {widest:0.#} mm and a hem of {job.Hem.Allowance:0.#} mm cross each other. Take narrower ones."));
         }
 
@@ -59,6 +61,19 @@ internal static class PatternCheck
 
     private static bool Overlap(ImmutableArray<GridPoint> left, ImmutableArray<GridPoint> right) =>
         left.Any(corner => ExactPredicates.Locate(right, corner) >= 0) || right.Any(corner => ExactPredicates.Locate(left, corner) >= 0);
+
+    /// <summary>Where the job states the width of a make-up, and what it says there.</summary>
+    private static (string Place, string Said) WidthOf(Job job, string? name)
+    {
+        var makeUp = job.Seam.Known().FirstOrDefault(known => known.Name == name) ?? job.Seam.MakeUp;
+        if (makeUp.IsClosing)
+        {
+            return ("seam.closing.allowance", job.Seam.Closing!.Allowance.Typed);
+        }
+
+        var entry = job.MakeUps.Select(known => known.Name).ToList().IndexOf(makeUp.Name);
+        return (entry < 0 ? "seam.width" : FormattableString.Invariant($"makeUps[{entry}].width"), makeUp.Width.Typed);
+    }
 
     private static double HeightAbove(Pattern pattern, EdgeRun hem) =>
         pattern.SewLine.Max(corner => Lines.Distance(pattern.SewLine[hem.From], pattern.SewLine[hem.To], corner));

@@ -30,6 +30,7 @@ internal static class PatternMaker
     private static Pattern FromOrigin(PieceDraft draft, IReadOnlySet<string> bothWays, Point2 origin, Point2 anchor, Outlines outlines)
     {
         ImmutableArray<Point2> sewLine = [.. outlines.SewLine.Select(point => point - origin)];
+        ImmutableArray<Point2> cutLine = [.. outlines.CutLine.Select(point => point - origin)];
         ImmutableArray<SewEdge> edges = [.. outlines.Edges.Select(edge => edge with { From = edge.From - origin, To = edge.To - origin })];
         Point2 Place(Point2 point) => OnCorner(sewLine, Grid.Snap(point - anchor) - origin);
         ImmutableArray<Cutout> cutouts = [.. draft.Cutouts.Select((cutout, i) => RoundRim.Draw(cutout, Place(cutout.Round.Centre)))];
@@ -40,7 +41,7 @@ internal static class PatternMaker
             draft.Kind,
             0,
             sewLine,
-            [.. outlines.CutLine.Select(point => point - origin)],
+            cutLine,
             [.. draft.Runs.Select((run, i) => MakeRun(draft, run, i, edges))],
             [.. draft.Folds.Select(fold => new FoldLine(Place(fold.From), Place(fold.To)))],
             [
@@ -48,7 +49,7 @@ internal static class PatternMaker
                 .. RoundMarks(draft, Place, sewLine, cutouts),
             ],
             [],
-            [],
+            [.. draft.Runs.SelectMany((run, i) => run.Steps > 1 ? [] : WeldLines.Draw(edges[draft.Start(i)], run.Side, run.Class.MakeUp, cutLine))],
             cutouts,
             Grain(label),
             [.. draft.Faces.Select(face => face.Select(Place).ToImmutableArray())],

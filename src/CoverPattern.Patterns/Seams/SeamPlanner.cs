@@ -34,10 +34,11 @@ public static class SeamPlanner
         ArgumentNullException.ThrowIfNull(panels);
 
         var panelOf = PanelOfFaces(shell, panels);
-        return new SeamPlan([.. shell.Edges.Select((_, edge) => PlanEdge(job.Seam.MakeUp, shell, panels, panelOf, edge))])
+        var plan = new SeamPlan([.. shell.Edges.Select((_, edge) => PlanEdge(job.Seam.MakeUp, shell, panels, panelOf, edge))])
         {
             Panels = panels.Panels,
         };
+        return SeamMakeUps.Choose(job, shell, plan);
     }
 
     /// <summary>For each face of the shell the index of its panel; -1 for none.</summary>

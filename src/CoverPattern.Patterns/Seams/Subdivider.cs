@@ -91,7 +91,7 @@ public static class Subdivider
             (first, second) = (second!.Value, first);
         }
 
-        return new Arc(Letter(role) + number.ToString("D3", CultureInfo.InvariantCulture), role, wish.MakeUp, Length(shell, outlines, entry), first, second);
+        return new Arc(Letter(role) + number.ToString("D3", CultureInfo.InvariantCulture), role, role == EdgeRole.Seam ? wish.MakeUp : null, Length(shell, outlines, entry), first, second);
     }
 
     private static double Length(Shell shell, ImmutableArray<FaceClip> outlines, (int ShellEdge, List<PatchSide> Sides) entry)

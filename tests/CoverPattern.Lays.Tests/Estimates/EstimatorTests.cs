@@ -32,9 +32,9 @@ public sealed class EstimatorTests
 
         // One seam of 500 mm and two hems of 400 mm a cover.
         Assert.Equal((1, 2, 800.0), (estimate.PerCover.Covers, estimate.PerCover.Pieces, estimate.PerCover.HemMm));
-        Assert.Equal(new SeamEstimate("felled", 1, 500), Assert.Single(estimate.PerCover.Seams));
+        Assert.Equal(new SeamEstimate("felled", 1, 500) { Rows = 2 }, Assert.Single(estimate.PerCover.Seams));
         Assert.Equal((2, 4, 1600.0), (estimate.Total.Covers, estimate.Total.Pieces, estimate.Total.HemMm));
-        Assert.Equal(new SeamEstimate("felled", 2, 1000), Assert.Single(estimate.Total.Seams));
+        Assert.Equal(new SeamEstimate("felled", 2, 1000) { Rows = 2 }, Assert.Single(estimate.Total.Seams));
     }
 
     [Fact]
@@ -46,10 +46,37 @@ public sealed class EstimatorTests
         Assert.Null(estimate.Lays[0].WeightKg);
     }
 
-    private static Estimate Count(Cloth cloth)
+    [Theory]
+    [InlineData(MakeUpForm.Bound, "binding", 36)]
+    [InlineData(MakeUpForm.Zip, "zip", 0)]
+    public void Count_BoundOrZipped_CountsTheStripOnceASeam(MakeUpForm form, string what, double width)
+    {
+        // By hand: seen 12 mm and turned in 6 mm on either face, 36 mm in all; one seam of 500 mm a cover.
+        var makeUp = MakeUp.Of(form, Samples.Mm(12)) with { Name = "felled" };
+
+        var estimate = Count(Samples.Job(Samples.Canvas) with { Seam = new SeamWish(makeUp) });
+
+        Assert.Equal(new NotionEstimate(what, "felled", 1, 500, width), Assert.Single(estimate.PerCover.Notions));
+        Assert.Equal(new NotionEstimate(what, "felled", 2, 1000, width), Assert.Single(estimate.Total.Notions));
+    }
+
+    [Fact]
+    public void Count_Felled_TakesNoNotionsAndBuysItsLays()
+    {
+        var estimate = Count(Samples.Canvas);
+
+        Assert.Empty(estimate.Total.Notions);
+        // By hand: 5 % of 2 m and half a metre.
+        Assert.Equal(new ClothNeed("canvas", 1000, 2000, 600), Assert.Single(estimate.Buying));
+        Assert.Null(estimate.Cost.Total);
+    }
+
+    private static Estimate Count(Cloth cloth) => Count(Samples.Job(cloth));
+
+    private static Estimate Count(Job job)
     {
         var pieces = Samples.TwoCovers();
         ImmutableArray<Placement> placements = [.. pieces.Pieces.Select(piece => new Placement(piece.Label, 0, 0, 0, Mirrored: false))];
-        return Estimator.Count(Samples.Job(cloth), pieces, [new Lay("canvas", 1000, 970, 20, 2000, 3, FaceDown: false, placements)]);
+        return Estimator.Count(job, pieces, [new Lay("canvas", 1000, 970, 20, 2000, 3, FaceDown: false, placements)]);
     }
 }

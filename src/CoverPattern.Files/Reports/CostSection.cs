@@ -1,0 +1,65 @@
+using System.Collections.Generic;
+using System.Linq;
+using CoverPattern.Files.Results;
+using CoverPattern.Lays.Estimates;
+
+namespace CoverPattern.Files.Reports;
+
+/// <summary>What is to be bought, and what it all costs as far as the job's rates tell.</summary>
+internal static class CostSection
+{
+    private const string Unknown = "not priced";
+
+    public static void Write(PageWriter page, Result result)
+    {
+        var estimate = result.Estimate;
+        if (!estimate.Buying.IsEmpty)
+        {
+            page.Line("h3", "To buy");
+            page.Table("numbers", ["What", "For the lays m", "Spare m", "Of width mm"], Buying(estimate));
+            page.Line("p", "Spare: 5 % for mistakes and half a metre of test strip, a cloth counted as one roll (common practice, no source). It is in no other number.", ("class", "small"));
+        }
+
+        page.Line("h3", "Cost");
+        if (result.Job.Rates.IsEmpty)
+        {
+            page.Line("p", "Not priced: the job states no rates.");
+            return;
+        }
+
+        var cost = estimate.Cost;
+        page.Table("numbers", ["What", "Quantity", "Unit", "Each", "Hours", Money("Amount", cost)], cost.Lines.Select(Row).Append(Total(cost)));
+        page.Line("p", cost.Missing.IsEmpty
+            ? "Cloth of the lays and work. Thread, zips, bindings, fittings and spare cloth are not in it."
+            : $"No total: {cost.NotPriced}. Thread, zips, bindings, fittings and spare cloth are not in it either.");
+    }
+
+    private static IEnumerable<string[]> Buying(Estimate estimate) => estimate.Buying
+        .Select(cloth => new[] { "Cloth " + cloth.Cloth, Printed.Metres(cloth.LaysMm), Printed.Metres(cloth.SpareMm), Printed.Mm(cloth.RollWidthMm) })
+        .Concat(estimate.Total.Notions.Select(notion => new[]
+        {
+            $"{(notion.What == "zip" ? "Zip" : "Binding")} for {notion.MakeUp} ({Printed.Count(notion.Count)} seams)",
+            Printed.Metres(notion.LengthMm),
+            "0.00",
+            notion.WidthMm > 0 ? Printed.Mm(notion.WidthMm) : string.Empty,
+        }));
+
+    private static string[] Row(CostLine line) =>
+    [
+        char.ToUpperInvariant(line.What[0]) + line.What[1..],
+        line.Unit == "m" ? Printed.Number(line.Quantity, 2) : Printed.Number(line.Quantity, 0),
+        line.Unit,
+        line.Each is { } each ? Printed.Number(each, 2) + (line.What.StartsWith("cloth ", System.StringComparison.Ordinal) ? string.Empty : " min") : Unknown,
+        line.Minutes is { } minutes ? Printed.Number(minutes / 60, 1) : string.Empty,
+        line.Amount is { } amount ? Printed.Number(amount, 2) : Unknown,
+    ];
+
+    private static string[] Total(Cost cost) =>
+    [
+        "In all", string.Empty, string.Empty, string.Empty,
+        cost.Minutes is { } minutes ? Printed.Number(minutes / 60, 1) : Unknown,
+        cost.Total is { } total ? Printed.Number(total, 2) : Unknown,
+    ];
+
+    private static string Money(string word, Cost cost) => cost.Currency.Length > 0 ? $"{word} {cost.Currency}" : word;
+}

@@ -1,0 +1,130 @@
+using System;
+using System.Collections.Generic;
+using System.Collections.Immutable;
+using System.Linq;
+using CoverPattern.Geometry;
+using CoverPattern.Patterns.Jobs;
+using CoverPattern.Patterns.Shells;
+
+namespace CoverPattern.Patterns.Seams;
+
+/// <summary>The chain of seams that is kept open until the girth is measured.</summary>
+/// <remarks>
+/// From the finished edge below a base hub up, at each hub along the steepest strut to the next ring, of equally steep ones
+/// the counter-clockwise. It ends at the ring below the top row, or where the job says: above that the girth is that of the
+/// few pieces of the cap, which are closed flat.
+/// </remarks>
+public static class ClosingSeam
+{
+    /// <summary>How far the girth of a ring may be off before the seam is sewn, either way, millimetres (common practice, no source).</summary>
+    public const double AllowedError = 10;
+
+    /// <summary>What each side takes in for a millimetre of girth too long: both sides share it.</summary>
+    public const double TakenIn = 0.5;
+
+    // Struts nearer in steepness than this count as equally steep: rounding of double arithmetic.
+    private const double EquallySteep = 1e-9;
+
+    /// <summary>The edges of the chain, from the finished edge up.</summary>
+    /// <param name="shell">The finished surface.</param>
+    /// <param name="wish">Where it rises and ends.</param>
+    /// <returns>Indexes of the shell's edges; empty when there is no such base hub.</returns>
+    public static ImmutableArray<int> Chain(Shell shell, ClosingWish wish)
+    {
+        ArgumentNullException.ThrowIfNull(shell);
+        ArgumentNullException.ThrowIfNull(wish);
+
+        var hub = StartOf(shell, wish.At);
+        if (hub < 0)
+        {
+            return [];
+        }
+
+        var chain = ImmutableArray.CreateBuilder<int>();
+        chain.AddRange(EdgesAt(shell, hub).Where(edge => HubLabels.RingOf(Other(shell, edge, hub)) is null && shell.Edges[edge].Right >= 0));
+        for (var ring = 0; ring < LastRing(shell, wish); ring++)
+        {
+            var up = EdgesAt(shell, hub).Where(edge => HubLabels.RingOf(Other(shell, edge, hub)) == ring + 1).ToArray();
+            if (up.Length == 0)
+            {
+                break;
+            }
+
+            chain.Add(Steepest(shell, hub, up));
+            hub = OtherEnd(shell.Edges[chain[^1]], hub);
+        }
+
+        return chain.ToImmutable();
+    }
+
+    /// <summary>Label of the base hub that the chain rises from; empty when there is no such hub.</summary>
+    public static string From(Shell shell, ClosingWish wish)
+    {
+        ArgumentNullException.ThrowIfNull(shell);
+        ArgumentNullException.ThrowIfNull(wish);
+
+        var hub = StartOf(shell, wish.At);
+        return hub < 0 ? string.Empty : shell.Nodes[hub].Label;
+    }
+
+    /// <summary>The struts that the chain runs over, from the base up.</summary>
+    public static ImmutableArray<string> Struts(Shell shell, ClosingWish wish) =>
+    [
+        .. Chain(shell, wish)
+            .Where(edge => HubLabels.RingOf(shell.Nodes[shell.Edges[edge].From]) is not null && HubLabels.RingOf(shell.Nodes[shell.Edges[edge].To]) is not null)
+            .Select(edge => HubLabels.StrutOf(shell, edge)),
+    ];
+
+    /// <summary>The ring of hubs that the chain ends at.</summary>
+    public static int LastRing(Shell shell, ClosingWish wish)
+    {
+        ArgumentNullException.ThrowIfNull(wish);
+        return wish.To ?? Math.Max(1, TopRing(shell) - 1);
+    }
+
+    /// <summary>The highest ring of hubs.</summary>
+    public static int TopRing(Shell shell)
+    {
+        ArgumentNullException.ThrowIfNull(shell);
+        return shell.Nodes.Max(node => HubLabels.RingOf(node) ?? 0);
+    }
+
+    /// <summary>Length of the cover round each ring of hubs that the chain crosses, along the cloth, after ease, millimetres.</summary>
+    public static ImmutableArray<RingGirth> Girths(Shell shell, ClosingWish wish)
+    {
+        ArgumentNullException.ThrowIfNull(shell);
+
+        return [.. Enumerable.Range(0, LastRing(shell, wish) + 1).Select(ring => new RingGirth(ring, shell.Edges
+            .Where(edge => HubLabels.RingOf(shell.Nodes[edge.From]) == ring && HubLabels.RingOf(shell.Nodes[edge.To]) == ring)
+            .Sum(edge => edge.LengthMm)))];
+    }
+
+    /// <summary>Index of the base hub that is named; -1 when there is none.</summary>
+    internal static int StartOf(Shell shell, string at)
+    {
+        var hubs = BaseHubs(shell);
+        return string.Equals(at, ClosingWish.Rear, StringComparison.Ordinal)
+            ? hubs.MinBy(hub => Math.Round(shell.Nodes[hub].Position.Plan.X, 6))
+            : hubs.Where(hub => string.Equals(shell.Nodes[hub].Label, at, StringComparison.Ordinal)).DefaultIfEmpty(-1).First();
+    }
+
+    internal static IEnumerable<int> BaseHubs(Shell shell) =>
+        Enumerable.Range(0, shell.Nodes.Length).Where(node => HubLabels.RingOf(shell.Nodes[node]) == 0);
+
+    private static IEnumerable<int> EdgesAt(Shell shell, int node) =>
+        Enumerable.Range(0, shell.Edges.Length).Where(edge => shell.Edges[edge].From == node || shell.Edges[edge].To == node);
+
+    private static int Steepest(Shell shell, int hub, int[] edges)
+    {
+        var steepest = edges.Max(Rise);
+        var here = shell.Nodes[hub].Position.Plan;
+        return edges.Where(edge => Rise(edge) >= steepest - EquallySteep)
+            .MaxBy(edge => Math.Round(Point2.Cross(here, Other(shell, edge, hub).Position.Plan), 6));
+
+        double Rise(int edge) => (Other(shell, edge, hub).Position.Z - shell.Nodes[hub].Position.Z) / shell.Edges[edge].LengthMm;
+    }
+
+    private static ShellNode Other(Shell shell, int edge, int node) => shell.Nodes[OtherEnd(shell.Edges[edge], node)];
+
+    private static int OtherEnd(ShellEdge edge, int node) => edge.From == node ? edge.To : edge.From;
+}

@@ -3,6 +3,7 @@ using System.Collections.Generic;
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Linq;
+using CoverPattern.Files.Drawings;
 
 namespace CoverPattern.Files.Dxf;
 
@@ -20,7 +21,7 @@ internal static class DxfNames
         var result = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
         foreach (var name in names)
         {
-            var allowed = string.Concat(name.Select(letter => char.IsControl(letter) || Forbidden.Contains(letter) ? '_' : letter)).Trim();
+            var allowed = string.Concat(PlainWords.Of(name).Select(letter => Forbidden.Contains(letter) ? '_' : letter)).Trim();
             var free = allowed.Length == 0 ? "_" : allowed;
             for (var i = 2; !taken.Add(free); i++)
             {

@@ -1,6 +1,7 @@
 using System;
 using System.Globalization;
 using System.Text;
+using CoverPattern.Files.Drawings;
 
 namespace CoverPattern.Files.Dxf;
 
@@ -11,19 +12,18 @@ namespace CoverPattern.Files.Dxf;
 /// </remarks>
 internal static class DxfText
 {
-    /// <returns>One line without control signs; line breaks and tabs become spaces.</returns>
+    /// <returns>One line without control signs, see <see cref="PlainWords"/>.</returns>
     public static string Write(string text)
     {
         var percent = text.Contains("%%", StringComparison.Ordinal) ? "%%%" : "%";
         var written = new StringBuilder();
-        foreach (var letter in text)
+        foreach (var letter in PlainWords.Of(text))
         {
             _ = letter switch
             {
                 '%' => written.Append(percent),
                 '^' => written.Append("^ "),
                 '\\' or > '~' => written.Append(CultureInfo.InvariantCulture, $"\\U+{(int)letter:X4}"),
-                < ' ' => written.Append(' '),
                 _ => written.Append(letter),
             };
         }

@@ -3,7 +3,7 @@ using System.Collections.Generic;
 using System.IO;
 using System.Text;
 using System.Xml;
-using CoverPattern.Files.Svg;
+using CoverPattern.Files.Drawings;
 
 namespace CoverPattern.Files.Reports;
 
@@ -66,8 +66,8 @@ internal sealed class PageWriter : IDisposable
     }
 
     /// <summary>Text in the element opened last.</summary>
-    /// <param name="text">Any text; signs that XML forbids are replaced.</param>
-    public void Text(string text) => xml.WriteString(SvgText.Write(text));
+    /// <param name="text">Any text; control signs and signs that turn the direction of reading are replaced.</param>
+    public void Text(string text) => xml.WriteString(PlainWords.Of(text));
 
     /// <summary>An element that holds a text.</summary>
     public void Line(string name, string text, params ReadOnlySpan<(string Name, string Value)> attributes)

@@ -1,6 +1,4 @@
 using System;
-using System.Linq;
-using System.Text;
 using System.Xml;
 using CoverPattern.Files.Drawings;
 using CoverPattern.Geometry;
@@ -12,10 +10,6 @@ internal static class SvgText
 {
     // Height of the capitals over the size of the font, as common screen fonts have it (0.72 to 0.73).
     private const double CapitalHeight = 0.72;
-
-    /// <summary>The text without the signs that XML forbids; each becomes the sign for "not a letter".</summary>
-    public static string Write(string text) => string.Concat(text.EnumerateRunes()
-        .Select(letter => IsAllowed(letter) ? letter.ToString() : Rune.ReplacementChar.ToString()));
 
     /// <param name="xml">What it is written to.</param>
     /// <param name="text">The text.</param>
@@ -38,12 +32,9 @@ internal static class SvgText
         xml.WriteAttributeString("text-anchor", Anchor(text.Anchor));
         xml.WriteAttributeString("fill", text.Layer.Colour);
         xml.WriteAttributeString("stroke", "none");
-        xml.WriteString(Write(text.Text));
+        xml.WriteString(PlainWords.Of(text.Text));
         xml.WriteEndElement();
     }
-
-    private static bool IsAllowed(Rune letter) =>
-        letter.IsBmp ? XmlConvert.IsXmlChar((char)letter.Value) : letter.Value is > 0xFFFF;
 
     private static string Anchor(TextAnchor anchor) => anchor switch
     {

@@ -48,7 +48,7 @@ public static class SvgWriter
         xml.WriteAttributeString("width", Number(width) + "mm");
         xml.WriteAttributeString("height", Number(height) + "mm");
         xml.WriteAttributeString("viewBox", $"{Number(left)} {Number(-top)} {Number(width)} {Number(height)}");
-        xml.WriteElementString("title", Namespace, SvgText.Write(drawing.Title));
+        xml.WriteElementString("title", Namespace, PlainWords.Of(drawing.Title));
         var lines = drawing.LinesOnSheet().ToLookup(line => line.Layer.Name);
         var texts = drawing.Texts.ToLookup(text => text.Layer.Name);
         foreach (var layer in DrawingLayers.All.Where(layer => lines.Contains(layer.Name) || texts.Contains(layer.Name)))

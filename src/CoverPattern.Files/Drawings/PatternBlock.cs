@@ -20,6 +20,10 @@ internal static class PatternBlock
             new DrawnLine(DrawingLayers.Cut, pattern.CutLine, IsClosed: true),
             new DrawnLine(DrawingLayers.Sew, pattern.SewLine, IsClosed: true),
             .. pattern.Cutouts.Select(cutout => new DrawnLine(DrawingLayers.InnerCut, cutout.CutLine, IsClosed: true)),
+            // A rim that is its own cut line, a bare edge, is drawn once.
+            .. pattern.Cutouts.Where(cutout => !cutout.Rim.SequenceEqual(cutout.CutLine))
+                .Select(cutout => new DrawnLine(DrawingLayers.Sew, cutout.Rim, IsClosed: true)),
+            .. pattern.Lines.Select(Path),
             .. pattern.Notches.Select(Stroke),
             .. pattern.Folds.Select(fold => Straight(DrawingLayers.Fold, fold.From, fold.To)),
             .. Arrow(pattern.Grain),
@@ -32,6 +36,10 @@ internal static class PatternBlock
         NotchForm.Tick => Straight(DrawingLayers.NotchTick, notch.Outer, notch.Inner),
         _ => throw new ArgumentOutOfRangeException(nameof(notch), notch.Form, "A notch is a slit or a tick."),
     };
+
+    private static DrawnLine Path(MarkLine line) => line.Path[0] == line.Path[^1]
+        ? new DrawnLine(DrawingLayers.DrawnMark, line.Path[..^1], IsClosed: true)
+        : new DrawnLine(DrawingLayers.DrawnMark, line.Path, IsClosed: false);
 
     private static DrawnLine Straight(DrawingLayer layer, Point2 from, Point2 to) => new(layer, [from, to], IsClosed: false);
 

@@ -23,7 +23,8 @@ public static class PatternSheet
     /// <returns>One block a pattern, named for it and inserted once, neither turned nor mirrored.</returns>
     public static Drawing Draw(PieceSet set)
     {
-        var places = Arrange(set.Patterns);
+        ImmutableArray<string> captions = [.. set.Patterns.Select(pattern => Caption(pattern, set))];
+        var places = Arrange(set.Patterns, captions);
         var corner = new Point2(0, HeadGap);
         return new Drawing(
             "Patterns",
@@ -33,35 +34,33 @@ public static class PatternSheet
             [
                 .. SheetHead.Texts(
                     corner, "Patterns, seen from outside", ["True size in millimetres; measure the square: 100 mm each way"]),
-                .. set.Patterns.SelectMany((pattern, i) => Texts(pattern, places[i])),
+                .. set.Patterns.SelectMany((pattern, i) => Texts(pattern, captions[i], places[i])),
             ]);
     }
 
-    private static IEnumerable<DrawnText> Texts(Pattern pattern, Point2 shift)
+    private static IEnumerable<DrawnText> Texts(Pattern pattern, string words, Point2 shift)
     {
         var low = Rings.Bounds(pattern.CutLine).Low + shift;
         var map = RigidMap.Identity with { Shift = shift };
         var caption = Grid.Snap(low - new Point2(0, CaptionGap + (CaptionHeight / 2)));
-        yield return new DrawnText(DrawingLayers.Label, Caption(pattern), caption, CaptionHeight, 0, TextAnchor.Start);
-        foreach (var text in PieceTexts.Write(pattern, map, pattern.Id, Times(pattern)))
+        yield return new DrawnText(DrawingLayers.Label, words, caption, CaptionHeight, 0, TextAnchor.Start);
+        foreach (var text in PieceTexts.Write(pattern, map, pattern.Id, FormattableString.Invariant($"{pattern.Quantity} x")))
         {
             yield return text;
         }
     }
 
-    private static string Caption(Pattern pattern) => $"{pattern.Id}: {Times(pattern)}, {pattern.Cloth}";
-
-    private static string Times(Pattern pattern) => FormattableString.Invariant($"{pattern.Quantity} x");
+    private static string Caption(Pattern pattern, PieceSet set) => $"{pattern.Id}: {CutCount.Of(pattern, set)}, {pattern.Cloth}";
 
     /// <summary>Where each pattern is moved, in whole millimetres so that its corners stay on the grid; the first row hangs from y = 0.</summary>
-    private static ImmutableArray<Point2> Arrange(ImmutableArray<Pattern> patterns)
+    private static ImmutableArray<Point2> Arrange(ImmutableArray<Pattern> patterns, ImmutableArray<string> captions)
     {
         var places = ImmutableArray.CreateBuilder<Point2>(patterns.Length);
-        var rowWidth = RowWidth(patterns);
+        Point2[] cells = [.. patterns.Zip(captions, Cell)];
+        var rowWidth = RowWidth(cells);
         var (x, top, rowHeight) = (0.0, 0.0, 0.0);
-        foreach (var pattern in patterns)
+        foreach (var (pattern, cell) in patterns.Zip(cells))
         {
-            var cell = Cell(pattern);
             if (x > 0 && x + cell.X > rowWidth)
             {
                 (x, top, rowHeight) = (0, top - rowHeight - Gap, 0);
@@ -75,14 +74,13 @@ public static class PatternSheet
         return places.MoveToImmutable();
     }
 
-    private static double RowWidth(ImmutableArray<Pattern> patterns) => Math.Sqrt(Slimness * patterns.Select(Cell)
-        .Sum(cell => (cell.X + Gap) * (cell.Y + Gap)));
+    private static double RowWidth(Point2[] cells) => Math.Sqrt(Slimness * cells.Sum(cell => (cell.X + Gap) * (cell.Y + Gap)));
 
     /// <summary>Width and height of a pattern with its caption, whole millimetres.</summary>
-    private static Point2 Cell(Pattern pattern)
+    private static Point2 Cell(Pattern pattern, string caption)
     {
         var box = Rings.Bounds(pattern.CutLine);
-        var width = Math.Max(box.Width, LetterWidth.Estimate(Caption(pattern), CaptionHeight));
+        var width = Math.Max(box.Width, LetterWidth.Estimate(caption, CaptionHeight));
         return new Point2(Math.Ceiling(width) + 1, Math.Ceiling(box.Height) + 1 + CaptionGap + CaptionHeight);
     }
 }

@@ -3,9 +3,8 @@ using System.Collections.Generic;
 using System.Collections.Immutable;
 using System.Linq;
 using CoverPattern.Files.Drawings;
+using CoverPattern.Files.Results;
 using CoverPattern.Geometry;
-using CoverPattern.Patterns.Frames;
-using CoverPattern.Patterns.Shells;
 
 namespace CoverPattern.Files.Reports;
 
@@ -22,10 +21,11 @@ internal sealed record BaseHubs(ImmutableArray<FigureLine> Lines, ImmutableArray
     // Least distance between two lines of writing, in heights of the capitals.
     private const double LineStep = 1.7;
 
-    public static BaseHubs Draw(Frame frame, Shell shell, DomeDirection direction, double scale, Box2 outline)
+    public static BaseHubs Draw(Result result, DomeDirection direction, double scale, Box2 outline)
     {
+        var (frame, shell, ruler) = (result.Frame, result.Shell, Ruler.Of(result.Job));
         var hubs = frame.Base.Select(hub => (
-            Text: frame.Hubs[hub].Label + " +" + Printed.Mm(frame.Hubs[hub].Position.Z),
+            Text: frame.Hubs[hub].Label + " +" + ruler.Of(frame.Hubs[hub].Position.Z),
             frame.Hubs[hub].Position,
             At: scale * direction.Project(shell.Nodes[hub].Position))).ToArray();
         return direction.IsPlan

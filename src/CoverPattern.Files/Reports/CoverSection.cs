@@ -18,14 +18,14 @@ internal static class CoverSection
 
     private static IEnumerable<string[]> Rows(Result result)
     {
-        var (job, kinds) = (result.Job, FacetKinds.Count(result.Shell));
-        yield return ["Stand-off of the cloth", Printed.Number(job.StandOff.Millimetres, 1) + " mm", StandOff(job.StandOff)];
+        var (job, kinds, ruler) = (result.Job, FacetKinds.Count(result.Shell), Ruler.Of(result.Job));
+        yield return ["Stand-off of the cloth", ruler.Allowance(job.StandOff.Millimetres) + " " + ruler.Unit, StandOff(job.StandOff)];
         yield return ["Ease", (job.Ease * 100).ToString("0.###", CultureInfo.InvariantCulture) + " %", "on every length of the finished cover; frame lengths are without it"];
         yield return ["Area of the finished cover", Printed.Number(SummaryNumbers.Of(result).AreaM2, 2) + " m\u00b2", "with skirt, after ease, without allowances; one cover"];
         yield return ["Kinds of facets", Printed.Count(kinds.Merged), $"mirror twins counted as one; {Printed.Count(kinds.Handed)} when told apart; before hem and seams"];
-        yield return ["Lower edge", Printed.Mm(result.Estimate.PerCover.HemMm) + " mm", "finished girth, after ease; one cover"];
-        yield return ["Skirt drop", Printed.Mm(job.Skirt.Drop.Millimetres) + " mm", $"typed: {job.Skirt.Drop.Typed}; below the lowest base hub centres, before ease"];
-        yield return ["Hem", Printed.Mm(job.Hem.Allowance) + " mm", $"depth {job.Hem.Depth.Typed} and turn-under {job.Hem.TurnUnder.Typed}"];
+        yield return ["Lower edge", ruler.WithUnit(result.Estimate.PerCover.HemMm), "finished girth, after ease; one cover"];
+        yield return ["Skirt drop", ruler.WithUnit(job.Skirt.Drop.Millimetres), $"typed: {job.Skirt.Drop.Typed}; below the lowest base hub centres, before ease"];
+        yield return ["Hem", ruler.WithUnit(job.Hem.Allowance), $"depth {job.Hem.Depth.Typed} and turn-under {job.Hem.TurnUnder.Typed}"];
         foreach (var makeUp in job.Seam.Known().Where(makeUp => result.Cut.Arcs.Any(arc => arc.MakeUp == makeUp)))
         {
             yield return ["Seams" + (makeUp == job.Seam.MakeUp ? string.Empty : ", " + makeUp.Name), Printed.Word(makeUp.Form), MadeOf(makeUp)];

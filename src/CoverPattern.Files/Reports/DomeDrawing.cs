@@ -39,7 +39,7 @@ internal static class DomeDrawing
         var labels = faces.Where(face => face.Kind == FaceKind.Facet)
             .Select(face => (face.Label, Text: Name(face.Ring, face.Label)))
             .ToArray();
-        var hubs = BaseHubs.Draw(result.Frame, result.Shell, direction, 1 / scale, outline);
+        var hubs = BaseHubs.Draw(result, direction, 1 / scale, outline);
         var bar = ScaleBar.Draw(scale, new Point2(outline.Low.X, hubs.Lowest - BarRoom));
         return new DomeView(
             new Figure(

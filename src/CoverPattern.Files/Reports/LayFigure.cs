@@ -14,20 +14,21 @@ internal static class LayFigure
 {
     // Own choices, millimetres on paper.
     private const double StripWidth = 178;
-    private const double HighestStrip = 160;
+    // Two strips stand on a page.
+    private const double HighestStrip = 112;
     private const double Beside = 3;
     private const double Below = 6;
     private const double TextHeight = 1.9;
     private const double Dot = 0.6;
 
     // Names smaller than this ask for a larger scale; names smaller than the second are not written.
-    private const double ReadableText = 1.5;
+    private const double ReadableText = 1.4;
     private const double LeastText = 1.2;
 
     private const double RoundStrip = 100;
     private const double MarkEvery = 500;
 
-    private static readonly double[] Scales = [25, 20, 18, 15, 12, 10, 8, 6, 5];
+    private static readonly double[] Scales = [30, 25, 22, 20, 18, 15, 12, 10, 8, 6, 5];
 
     private static readonly ImmutableArray<DrawingLayer> Shown =
         [DrawingLayers.Roll, DrawingLayers.Usable, DrawingLayers.Scale, DrawingLayers.Fold, DrawingLayers.InnerCut, DrawingLayers.Cut];

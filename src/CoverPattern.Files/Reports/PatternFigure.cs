@@ -10,8 +10,9 @@ namespace CoverPattern.Files.Reports;
 /// <summary>Draws one pattern with everything a maker needs to set it out: lines, notches, grain, corners by number, lengths along the sides.</summary>
 internal static class PatternFigure
 {
-    /// <summary>Width and height on paper that the cut line may take, millimetres.</summary>
+    /// <summary>Width and height on paper that the cut line may take, millimetres; the second where many patterns share a page.</summary>
     internal static readonly Point2 Room = new(84, 72);
+    internal static readonly Point2 SmallRoom = new(56, 28);
 
     private const double SideText = 2.1;
     private const double CornerText = 2;
@@ -27,16 +28,16 @@ internal static class PatternFigure
     private static readonly double[] AlongSide = [0.5, 0.4, 0.6, 0.3, 0.7];
 
     /// <summary>The first round scale at which every pattern fits.</summary>
-    public static double Scale(ImmutableArray<Pattern> patterns)
+    public static double Scale(ImmutableArray<Pattern> patterns, Point2 room)
     {
         var boxes = patterns.Select(pattern => Rings.Bounds(pattern.CutLine)).ToArray();
-        return Scales.First(scale => scale == Scales[^1] || boxes.All(box => box.Width <= Room.X * scale && box.Height <= Room.Y * scale));
+        return Scales.First(scale => scale == Scales[^1] || boxes.All(box => box.Width <= room.X * scale && box.Height <= room.Y * scale));
     }
 
     /// <param name="pattern">The pattern, seen from outside.</param>
-    /// <param name="lengths">What is printed along its sides.</param>
+    /// <param name="sides">What is printed along its edges, one text an edge.</param>
     /// <param name="scale">One to how many.</param>
-    public static Figure Draw(Pattern pattern, SideLengths lengths, double scale)
+    public static Figure Draw(Pattern pattern, ImmutableArray<string> sides, double scale)
     {
         var small = new SmallPattern(pattern, 1 / scale);
         var taken = new TakenPlaces();
@@ -52,11 +53,12 @@ internal static class PatternFigure
         Add(texts, taken, Name(pattern, small));
         for (var i = 0; i < pattern.Runs.Length; i++)
         {
-            var (text, leader) = Side(small, i, $"{lengths.Of(pattern.Runs[i])} {Words.Short(pattern.Runs[i])}", taken);
+            var (text, leader) = Side(small, i, sides[i], taken);
             Add(texts, taken, text);
             leaders.AddRange(leader);
         }
 
+<<<<<<< HEAD
         foreach (var run in pattern.Runs.Where(run => !run.IsClosed))
         {
             Add(texts, taken, Corner(small, run.From, taken));
@@ -66,6 +68,11 @@ internal static class PatternFigure
         {
             var place = small.Apply(Rings.Bounds(cutout.Rim).Centre);
             Add(texts, taken, new FigureText("side", $"{cutout.Purpose} {RoundShapes.Diameter(cutout.Rim)}", place, SideText, 0, TextAnchor.Middle));
+=======
+        foreach (var corner in TapeSetting.Corners(pattern))
+        {
+            Add(texts, taken, Corner(small, corner, taken));
+>>>>>>> b1ba6dc (Set out pieces of any number of corners by tape, print inches for a shop that types them, count mirrored pieces, name partners; two abreast where patterns are many)
         }
 
         var reach = Rings.Bounds([.. small.CutLine, .. texts.SelectMany(text => text.Box())]);

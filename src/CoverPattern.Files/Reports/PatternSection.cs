@@ -1,57 +1,94 @@
 using System;
-using System.Linq;
+using System.Collections.Generic;
+using System.Collections.Immutable;
+using CoverPattern.Files.Drawings;
 using CoverPattern.Files.Results;
 using CoverPattern.Patterns.Pieces;
-
 namespace CoverPattern.Files.Reports;
 
 /// <summary>Every pattern: drawing, edges, setting out by tape, pieces.</summary>
 internal static class PatternSection
 {
+    // From here on patterns stand two abreast and smaller: own choice, for a report that can still be carried.
+    private const int Many = 40;
+
     public static void Write(PageWriter page, Result result)
     {
         var set = result.Pieces;
-        var (lengths, scale) = (new SideLengths(set), PatternFigure.Scale(set.Patterns));
+        var isMany = set.Patterns.Length > Many;
+        var scale = PatternFigure.Scale(set.Patterns, isMany ? PatternFigure.SmallRoom : PatternFigure.Room);
+        var facts = new PatternFacts(set, new SideLengths(set, Ruler.Of(result.Job)));
         page.Line("h2", "Patterns");
-        page.Line("p", FormattableString.Invariant(
-            $"Scale about 1:{scale:0} when printed on A4. Thick line: cut. Dashes: sew line. Dash and dot: fold over a strut, uncut. Bars across the allowance: notches, drawn longer than they are cut. Arrow: grain, along the roll. Small slanted numbers: corners of the sew line. All lengths in mm along the sew line; the word such as c07 is the class of the edge: edges joined with each other are of one class and carry the same length. Places of notches are all measured from the corner named."));
-        var users = set.Pieces.ToLookup(piece => piece.Pattern, StringComparer.Ordinal);
-        var isFirstOnly = Covers.Different(set).Length < set.Pieces.Length;
+        page.Line("p", Guide(scale, facts.Lengths.Ruler));
+        page.Open("div", ("class", isMany ? "patterns compact" : "patterns"));
         foreach (var pattern in set.Patterns)
         {
             page.Open("section", ("class", "pattern"), ("id", "pattern-" + pattern.Id));
             page.Open("div", ("class", "drawing"));
-            FigureSvg.Write(page, PatternFigure.Draw(pattern, lengths, scale));
+            FigureSvg.Write(page, PatternFigure.Draw(pattern, facts.Sides(pattern), scale));
             page.Close();
             page.Open("div", ("class", "facts"));
-            Facts(page, pattern, lengths);
+            Write(page, pattern, facts);
             page.Close();
             page.Close();
-            page.Line("p", Users([.. users[pattern.Id]], isFirstOnly), ("class", "users"));
         }
+
+        page.Close();
     }
 
-    private static void Facts(PageWriter page, Pattern pattern, SideLengths lengths)
+    private static string Guide(double scale, Ruler ruler) => FormattableString.Invariant(
+        $"Seen from outside. Scale about 1:{scale:0} when printed on A4. Thick line: cut. Dashes: sew line. Dash and dot: fold over a strut, uncut. Bars across the allowance: notches, drawn longer than they are cut. Arrow: grain, along the roll. Small slanted numbers: corners of the sew line. All lengths in {ruler.Step}, along the sew line, none of them to be added to another; the word such as c07 is the class of the edge: edges joined with each other are of one class and carry the same length. Places of notches are all measured from the corner named. A mirrored piece is the pattern turned over. Where a pattern is one piece of a cover, its edges name the seam and the partner; else see the plan, and the table of pieces and their seams.");
+
+    private static void Write(PageWriter page, Pattern pattern, PatternFacts facts)
     {
+<<<<<<< HEAD
         page.Line("h3", FormattableString.Invariant($"{pattern.Id}: cut {pattern.Quantity}"));
         page.Line("p", pattern.Cloth);
         page.Table("edges", ["Edge", "Is", "Class", "Length", "Allow.", "Notches at"], pattern.AllRuns.Select((run, i) => new[]
+=======
+        page.Line("h3", $"{pattern.Id}: cut {CutCount.Of(pattern, facts.Set)}");
+        page.Line("p", pattern.Cloth, ("class", "cloth"));
+        page.Table("edges", ["Edge", "Is", "Class", "Length", "Allow.", "Notches at"], facts.Edges(pattern));
+        Tape(page, pattern, facts);
+        foreach (var text in PatternFacts.Marks(pattern))
+>>>>>>> b1ba6dc (Set out pieces of any number of corners by tape, print inches for a shop that types them, count mirrored pieces, name partners; two abreast where patterns are many)
         {
-            Words.Edge(run), Words.Role(run), run.ArcClass, lengths.Of(run), Printed.Number(run.AllowanceMm, 1), Notches(pattern, i, run),
-        }));
+            page.Line("p", text);
+        }
+
+        if (facts.SewnTo(pattern) is { Length: > 0 } sewn)
+        {
+            page.Line("p", sewn, ("class", "sewn"));
+        }
+
+        page.Line("p", facts.Users(pattern), ("class", "users"));
+    }
+
+    private static void Tape(PageWriter page, Pattern pattern, PatternFacts facts)
+    {
+        ImmutableArray<string> steps = [.. TapeSetting.Steps(pattern, facts.Lengths)];
+        if (steps.IsEmpty)
+        {
+            page.Line("p", "An outline with curves cannot be set out by tape: take it from the drawn files, which are of true size.");
+            return;
+        }
+
         page.Line("p", "By tape, on the sew line; allowances go outside it:");
         page.Open("ul");
-        foreach (var step in TapeSetting.Steps(pattern, lengths))
+        foreach (var step in steps)
         {
             page.Line("li", step);
         }
 
         page.Close();
-        foreach (var drill in pattern.Drills)
+        IReadOnlyList<string> checks = [.. TapeSetting.Checks(pattern, facts.Lengths)];
+        if (checks.Count > 0)
         {
-            page.Line("p", "Drawn mark, never pierced: " + drill.Purpose);
+            var name = TapeSetting.Corners(pattern).Length == 4 ? "Diagonals" : "Longest spans";
+            page.Line("p", $"{name}, to check: {string.Join(", ", checks)}", ("class", "checks"));
         }
     }
+<<<<<<< HEAD
 
     private static string Notches(Pattern pattern, int index, EdgeRun run)
     {
@@ -67,4 +104,6 @@ internal static class PatternSection
         var labels = shown.Select(piece => (isFirstOnly ? Covers.PlaceOf(piece.Label) : piece.Label) + (piece.Mirrored ? " (mirrored)" : string.Empty));
         return (isFirstOnly ? "Pieces of each cover: " : "Pieces: ") + string.Join(", ", labels);
     }
+=======
+>>>>>>> b1ba6dc (Set out pieces of any number of corners by tape, print inches for a shop that types them, count mirrored pieces, name partners; two abreast where patterns are many)
 }

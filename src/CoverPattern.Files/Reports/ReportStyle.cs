@@ -29,6 +29,7 @@ internal static class ReportStyle
         thead { display: table-header-group; }
         tr { break-inside: avoid; }
         table.numbers td + td, table.numbers th + th, table.places td + td + td, table.places th + th + th { text-align: right; }
+        table.places td, table.places th { white-space: nowrap; }
         table.places { font-size: 8.5pt; }
         ul { margin: 1mm 0; padding-left: 5mm; }
         .columns { columns: 3; column-gap: 5mm; }
@@ -40,7 +41,21 @@ internal static class ReportStyle
         .pattern h3 { margin: 0 0 1mm; }
         .pattern table { font-size: 8pt; width: 100%; }
         .pattern th, .pattern td { padding: 0.2mm 0.8mm; }
-        .users { font-size: 8.5pt; margin: 0 0 3mm; }
+        .compact { columns: 2; column-gap: 6mm; }
+        .compact .pattern { display: block; }
+        .compact .pattern .drawing { min-width: 0; }
+        .compact .pattern .facts, .compact .pattern table { font-size: 7pt; line-height: 1.2; }
+        .compact .pattern { padding: 1mm 0; }
+        .compact .pattern h3 { font-size: 9pt; margin: 0.5mm 2mm 0.5mm 0; display: inline; }
+        .compact .pattern .cloth { display: inline; }
+        .compact .pattern p, .compact .pattern ul, .compact .pattern table { margin-top: 0.4mm; margin-bottom: 0.4mm; }
+        .compact .pattern li { display: inline-block; margin-right: 3mm; }
+        .compact .pattern ul { padding-left: 0; }
+        .dense { columns: 2; column-gap: 4mm; }
+        .dense table, .dense table.places { font-size: 7pt; line-height: 1.15; margin-top: 0; }
+        .dense .wide td:first-child, .dense td + td { white-space: nowrap; }
+        .dense .wide td:last-child { white-space: normal; }
+        .dense th, .dense td { padding: 0.15mm 0.7mm; }
         footer { margin-top: 8mm; border-top: 0.3mm solid #000; font-size: 8.5pt; }
         svg.figure { display: block; max-width: 100%; height: auto; }
         svg.figure text { font-family: sans-serif; fill: #000; stroke: #fff; stroke-width: 0.3; paint-order: stroke; }

@@ -132,6 +132,40 @@ public sealed class ReportPatternTests
         Assert.Equal(places.Length, places.Distinct().Count());
     }
 
+    [Fact]
+    public void Write_MirroredPieces_AreCountedOnTheirPattern()
+    {
+        // Every other piece is called a mirrored one, whatever its shape: the paper only counts.
+        var made = ReportResults.WithoutLays(ReportResults.Dome(3, 5));
+        var result = made with { Pieces = made.Pieces with { Pieces = [.. made.Pieces.Pieces.Select((piece, i) => piece with { Mirrored = i % 2 == 1 })] } };
+        var page = new ReportPage(result);
+
+        foreach (var pattern in result.Pieces.Patterns)
+        {
+            var mirrored = result.Pieces.Pieces.Count(piece => piece.Pattern == pattern.Id && piece.Mirrored);
+            var head = page.OfClass("pattern").Single(section => (string?)section.Attribute("id") == "pattern-" + pattern.Id).Descendants("h3").Single().Value;
+            var end = mirrored == 0 ? string.Empty : mirrored == pattern.Quantity ? ", all mirrored" : $", {mirrored} of them mirrored";
+            Assert.Equal($"{pattern.Id}: cut {pattern.Quantity} x{end}", head);
+        }
+    }
+
+    [Fact]
+    public void Write_PatternOfOnePiece_NamesPartnersAlongItsEdges()
+    {
+        var result = ReportResults.WithoutLays(ReportResults.Dome(2, 3));
+        // The first piece gets a pattern of its own, of the same shape.
+        var first = result.Pieces.Pieces[0] with { Pattern = "T99" };
+        var shape = result.Pieces.Patterns.Single(pattern => pattern.Id == result.Pieces.Pieces[0].Pattern) with { Id = "T99", Quantity = 1 };
+        var alone = result with { Pieces = new([.. result.Pieces.Patterns, shape], [first, .. result.Pieces.Pieces.Skip(1)]) };
+        var section = new ReportPage(alone).OfClass("pattern").Single(part => (string?)part.Attribute("id") == "pattern-" + first.Pattern);
+
+        foreach (var run in first.Runs.Where(run => run.Partner is not null))
+        {
+            Assert.Contains(ReportPage.Texts(section, "side"), text => text.EndsWith($" {run.Arc} to {run.Partner!.Piece}", StringComparison.Ordinal));
+            Assert.Contains($"{run.Arc} \u2192 {run.Partner!.Piece}", section.Value, StringComparison.Ordinal);
+        }
+    }
+
     private static Result Nudged(Result result) => result with
     {
         Pieces = result.Pieces with

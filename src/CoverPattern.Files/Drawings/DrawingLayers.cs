@@ -31,7 +31,10 @@ public static class DrawingLayers
         new("DRAWN_MARK", "marks inside a piece and their names; never pierced", LayerUse.Draw, "#c06000", 30, IsDashed: false);
 
     public static DrawingLayer Label { get; } =
-        new("LABEL", "names of pieces and patterns", LayerUse.Draw, "#000000", 7, IsDashed: false);
+        new("LABEL", "names of pieces and patterns, in the allowance where one is wide enough", LayerUse.Draw, "#000000", 7, IsDashed: false);
+
+    public static DrawingLayer Name { get; } =
+        new("NAME", "large names inside the pieces, for people and screens", LayerUse.Sheet, "#000000", 7, IsDashed: false);
 
     public static DrawingLayer Roll { get; } =
         new("ROLL", "outline of the cloth cut off the roll", LayerUse.Sheet, "#606060", 8, IsDashed: false);
@@ -51,6 +54,6 @@ public static class DrawingLayers
     /// <summary>All layers in the order in which they are listed and painted.</summary>
     public static ImmutableArray<DrawingLayer> All { get; } =
     [
-        Roll, Usable, Scale, Title, TestSquare, Fold, Grain, DrawnMark, Sew, NotchTick, NotchSlit, InnerCut, Cut, Label,
+        Roll, Usable, Scale, Title, TestSquare, Fold, Grain, DrawnMark, Sew, NotchTick, NotchSlit, InnerCut, Cut, Name, Label,
     ];
 }

@@ -16,9 +16,10 @@ public static class LayDrawing
 
     /// <param name="lay">The lay; x along the roll, y across from its lower edge.</param>
     /// <param name="set">The pieces it places, with their patterns.</param>
+    /// <param name="notes">What it says of values that nobody has confirmed; nothing when left out.</param>
     /// <returns>One block a pattern that lies on this roll, inserted once for each of its pieces.</returns>
     /// <exception cref="ArgumentException">A placement names a piece that is not in the set.</exception>
-    public static Drawing Draw(Lay lay, PieceSet set)
+    public static Drawing Draw(Lay lay, PieceSet set, PaperNotes? notes = null)
     {
         var patterns = PatternsByPiece(set);
         var unknown = lay.Placements.FirstOrDefault(placement => !patterns.ContainsKey(placement.Piece));
@@ -28,6 +29,7 @@ public static class LayDrawing
         }
 
         var used = lay.Placements.Select(placement => patterns[placement.Piece].Id).ToHashSet(StringComparer.Ordinal);
+        DrawnText[] texts = [.. lay.Placements.SelectMany(placement => Texts(placement, patterns[placement.Piece]))];
         var corner = new Point2(0, Math.Ceiling(lay.RollWidthMm) + HeadGap);
         return new Drawing(
             $"Lay of {lay.Cloth}",
@@ -36,8 +38,9 @@ public static class LayDrawing
             [.. Strips(lay), .. RollScale.Lines(lay.LengthMm), SheetHead.Square(corner)],
             [
                 .. RollScale.Texts(lay.LengthMm),
-                .. SheetHead.Texts(corner, Title(lay), Below(lay)),
-                .. lay.Placements.SelectMany(placement => Texts(placement, patterns[placement.Piece])),
+                .. SheetHead.Texts(corner, Title(lay), Below(lay, PieceTexts.Stickers(lay.Placements.Length, texts))),
+                .. (notes ?? PaperNotes.None).Texts(corner),
+                .. texts,
             ]);
     }
 
@@ -64,12 +67,12 @@ public static class LayDrawing
     private static DrawnLine Rectangle(DrawingLayer layer, Point2 low, Point2 high) =>
         new(layer, [low, new Point2(high.X, low.Y), high, new Point2(low.X, high.Y)], IsClosed: true);
 
-    private static string Title(Lay lay) => $"{lay.Cloth}: as the cloth lies, face {(lay.FaceDown ? "down" : "up")}";
+    private static string Title(Lay lay) => $"{lay.Cloth}: as the cloth lies, face {(lay.FaceDown ? "down: pieces are drawn from inside" : "up: pieces are drawn seen from outside")}";
 
-    private static ImmutableArray<string> Below(Lay lay) =>
+    private static ImmutableArray<string> Below(Lay lay, string stickers) =>
     [
         FormattableString.Invariant(
             $"Roll {lay.RollWidthMm:0.#} mm wide, {lay.UsableWidthMm:0.#} mm of it usable; cut {Math.Ceiling(lay.LengthMm):0} mm off the roll"),
-        FormattableString.Invariant($"{lay.Placements.Length} pieces; measure the square: 100 mm each way"),
+        FormattableString.Invariant($"{lay.Placements.Length} pieces; arrow: grain; measure the square: 100 mm each way{stickers}"),
     ];
 }

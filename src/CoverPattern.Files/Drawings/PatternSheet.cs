@@ -20,11 +20,13 @@ public static class PatternSheet
     private const double Slimness = 1.6;
 
     /// <param name="set">The patterns, in the order in which they are drawn.</param>
+    /// <param name="notes">What it says of values that nobody has confirmed; nothing when left out.</param>
     /// <returns>One block a pattern, named for it and inserted once, neither turned nor mirrored.</returns>
-    public static Drawing Draw(PieceSet set)
+    public static Drawing Draw(PieceSet set, PaperNotes? notes = null)
     {
         ImmutableArray<string> captions = [.. set.Patterns.Select(pattern => Caption(pattern, set))];
         var places = Arrange(set.Patterns, captions);
+        DrawnText[] texts = [.. set.Patterns.SelectMany((pattern, i) => Texts(pattern, captions[i], places[i]))];
         var corner = new Point2(0, HeadGap);
         return new Drawing(
             "Patterns",
@@ -33,8 +35,12 @@ public static class PatternSheet
             [SheetHead.Square(corner)],
             [
                 .. SheetHead.Texts(
-                    corner, "Patterns, seen from outside", ["True size in millimetres; measure the square: 100 mm each way"]),
-                .. set.Patterns.SelectMany((pattern, i) => Texts(pattern, captions[i], places[i])),
+                    corner, "Patterns, seen from outside", [
+                        "True size in millimetres; measure the square: 100 mm each way",
+                        "You see the face of the cloth; arrow: grain, along the roll" + PieceTexts.Stickers(set.Patterns.Length, texts),
+                    ]),
+                .. (notes ?? PaperNotes.None).Texts(corner),
+                .. texts,
             ]);
     }
 

@@ -20,7 +20,8 @@ public static class PieceLabel
     /// <param name="name">The name.</param>
     /// <param name="below">What stands below it.</param>
     /// <param name="circle">Where it may stand.</param>
-    public static ImmutableArray<DrawnText> Write(string name, string below, FreeCircle circle)
+    /// <param name="layer">What it is for.</param>
+    public static ImmutableArray<DrawnText> Write(string name, string below, FreeCircle circle, DrawingLayer layer)
     {
         var halfWidth = Math.Max(LetterWidth.Estimate(name, 1), LetterWidth.Estimate(below, SmallerLine)) / 2;
         var halfHeight = (1 + Between + SmallerLine) / 2;
@@ -30,8 +31,8 @@ public static class PieceLabel
         var belowAt = circle.Centre - new Point2(0, (halfHeight - (SmallerLine / 2)) * height);
         return
         [
-            new DrawnText(DrawingLayers.Label, name, Grid.Snap(nameAt), height, 0, TextAnchor.Middle),
-            new DrawnText(DrawingLayers.Label, below, Grid.Snap(belowAt), SmallerLine * height, 0, TextAnchor.Middle),
+            new DrawnText(layer, name, Grid.Snap(nameAt), height, 0, TextAnchor.Middle),
+            new DrawnText(layer, below, Grid.Snap(belowAt), SmallerLine * height, 0, TextAnchor.Middle),
         ];
     }
 }

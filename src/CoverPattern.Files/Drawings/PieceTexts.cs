@@ -1,4 +1,6 @@
+using System;
 using System.Collections.Generic;
+using System.Linq;
 using CoverPattern.Geometry;
 using CoverPattern.Patterns.Pieces;
 
@@ -11,6 +13,16 @@ internal static class PieceTexts
     private const double MarkHeight = 5;
     private const double MarkGap = 6;
 
+    /// <summary>What a head says of pieces whose label stands inside, for want of a wide allowance; empty when there are none.</summary>
+    /// <param name="count">Pieces or patterns on the sheet.</param>
+    /// <param name="texts">Their writing.</param>
+    public static string Stickers(int count, IEnumerable<DrawnText> texts)
+    {
+        // A piece with its label in the allowance has its two large lines for the screen.
+        var inside = count - (texts.Count(text => text.Layer == DrawingLayers.Name) / 2);
+        return inside == 0 ? string.Empty : FormattableString.Invariant($"; {inside} without room in an allowance: label on a sticker");
+    }
+
     /// <param name="pattern">The shape of the piece.</param>
     /// <param name="map">How the shape lies on the sheet.</param>
     /// <param name="name">The name.</param>
@@ -19,7 +31,13 @@ internal static class PieceTexts
     {
         var circle = new FreeCircle(map.Apply(pattern.LabelSpot), pattern.LabelRadius)
             .ClearOf(map.Apply(pattern.Grain.From), map.Apply(pattern.Grain.To));
-        foreach (var text in PieceLabel.Write(name, below, circle))
+        var label = AllowanceLabel.Find(pattern, name == pattern.Id ? [name, pattern.Cloth] : [name, pattern.Id, pattern.Cloth]);
+        if (label is not null)
+        {
+            yield return label.OnSheet(map);
+        }
+
+        foreach (var text in PieceLabel.Write(name, below, circle, label is null ? DrawingLayers.Label : DrawingLayers.Name))
         {
             yield return text;
         }

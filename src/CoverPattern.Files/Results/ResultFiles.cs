@@ -21,10 +21,10 @@ public static class ResultFiles
         files.Add("job.json", result.JobText.ToArray());
         files.Add("pieces.json", PiecesFile.Write(result.Pieces));
         files.Add("lays.json", LaysFile.Write(result.Lays));
-        AddDrawing(files, "pieces", PatternSheet.Draw(result.Pieces));
+        AddDrawing(files, "pieces", PatternSheet.Draw(result.Pieces, PaperNotes.Of(result.Job)));
         foreach (var (lay, name) in Named(result))
         {
-            AddDrawing(files, name, LayDrawing.Draw(lay, result.Pieces));
+            AddDrawing(files, name, LayDrawing.Draw(lay, result.Pieces, PaperNotes.Of(result.Job)));
         }
 
         files.Add("report.html", ReportFile.Write(result));

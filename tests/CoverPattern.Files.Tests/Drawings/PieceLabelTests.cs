@@ -14,7 +14,7 @@ public class PieceLabelTests
     {
         Gen.Select(Gen.String[Gen.Char["P1.07WMä窓 "], 1, 20], Gen.String[Gen.Char["T03W"], 1, 8], Point, Gen.Double[2, 400]).Sample((name, below, centre, radius) =>
         {
-            var texts = PieceLabel.Write(name, below, new FreeCircle(centre, radius));
+            var texts = PieceLabel.Write(name, below, new FreeCircle(centre, radius), DrawingLayers.Label);
 
             var corners = texts.SelectMany(DrawingExtent.Corners);
             var isInside = corners.All(corner => Point2.Distance(corner, centre) <= radius);
@@ -26,7 +26,7 @@ public class PieceLabelTests
     [Fact]
     public void Write_LargeCircle_LettersNoLargerThanTheLimit()
     {
-        var texts = PieceLabel.Write("P1.07", "T03", new FreeCircle(default, 1000));
+        var texts = PieceLabel.Write("P1.07", "T03", new FreeCircle(default, 1000), DrawingLayers.Name);
 
         Assert.Equal([30, 18], texts.Select(text => text.Height));
     }

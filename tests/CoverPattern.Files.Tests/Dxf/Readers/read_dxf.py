@@ -30,7 +30,7 @@ def lines(space):
 def texts(space):
     for text in space.query("TEXT"):
         # Whatever could turn letters over or round: an axis that points away, flags, a turn.
-        upright = tuple(text.dxf.extrusion) == (0, 0, 1) and text.dxf.text_generation_flag == 0 and text.dxf.rotation == 0
+        upright = tuple(text.dxf.extrusion) == (0, 0, 1) and text.dxf.text_generation_flag == 0 and (text.dxf.rotation == 0 or text.dxf.layer == "LABEL")
         yield {
             "layer": text.dxf.layer,
             "text": decode_dxf_unicode(text.plain_text()),

@@ -51,7 +51,7 @@ internal static class PatternFaults
             yield return FormattableString.Invariant($"run {i} says it is {run.LengthMm} mm long; its corners lie {from.DistanceTo(to)} mm apart.");
         }
 
-        var allowance = run.Role == "hem" ? order.HemAllowance : order.AllowanceOf(run.Side);
+        var allowance = run.Role == "hem" ? order.HemAllowance : order.AllowanceOf(run.MakeUp, run.Side);
         if (!(Math.Abs(run.AllowanceMm - allowance) <= Tolerances.SamePlace))
         {
             yield return FormattableString.Invariant($"run {i} ({run.Role}, {run.Side}) has an allowance of {run.AllowanceMm} mm, not {allowance}.");
@@ -123,7 +123,7 @@ internal static class PatternFaults
             yield return FormattableString.Invariant($"the notch at {notch.AtMm} mm of run {notch.Run} is drawn elsewhere than it says, {onRun.DistanceTo(notch.OnSewLine)} mm on the sew line and {outer.DistanceTo(notch.Outer)} mm on the cut line.");
         }
 
-        if (notch.Form == "slit" && (order.MakeUp is "welded" or "split-welded" or "bound" || depth > Math.Min(LongestSlit, run.AllowanceMm / 4) + Tolerances.SamePlace))
+        if (notch.Form == "slit" && (order.IsNeverSlit(run.MakeUp) || depth > Math.Min(LongestSlit, run.AllowanceMm / 4) + Tolerances.SamePlace))
         {
             yield return FormattableString.Invariant($"the notch at {notch.AtMm} mm of run {notch.Run} is slit {depth} mm into an allowance of {run.AllowanceMm} mm.");
         }

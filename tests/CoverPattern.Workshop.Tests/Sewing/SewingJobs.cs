@@ -36,22 +36,29 @@ internal static class SewingJobs
     /// <summary>The order as the assembler is told it.</summary>
     internal static SewingOrder OrderOf(Job job) => new(
         new CoverSizes(job.Frame.Frequency, job.Frame.Rows, job.Frame.Size.Millimetres, job.StandOff.TubeRadius.Millimetres, job.Skirt.Drop.Millimetres, job.Ease) { Base = BaseOf(job) },
-        job.Seam.MakeUp.Form switch
-        {
-            MakeUpForm.Plain => "plain",
-            MakeUpForm.Lapped => "lapped",
-            MakeUpForm.Felled => "felled",
-            MakeUpForm.FolderFelled => "folder-felled",
-            MakeUpForm.SplitWelded => "split-welded",
-            MakeUpForm.Bound => "bound",
-            MakeUpForm.Zip => "zip",
-            _ => "welded",
-        },
+        FormOf(job.Seam.MakeUp),
         job.Seam.MakeUp.Width.Millimetres,
         job.Hem.Depth.Millimetres + job.Hem.TurnUnder.Millimetres,
         job.Covers,
         job.Cloths[0].HasFace,
-        job.Cloths[0].Nap == Nap.OneWay ? GrainRule.OneWay : job.Lay.Turns == TurnRule.Free ? GrainRule.Free : GrainRule.EitherWay);
+        job.Cloths[0].Nap == Nap.OneWay ? GrainRule.OneWay : job.Lay.Turns == TurnRule.Free ? GrainRule.Free : GrainRule.EitherWay)
+    {
+        Name = job.Seam.MakeUp.Name,
+        Others = [.. job.Seam.Others.Select(other => new OrderedMakeUp(other.Set == SeamSet.Rows ? "rows" : "uprights", other.MakeUp.Name, FormOf(other.MakeUp), other.MakeUp.Width.Millimetres))],
+        ClosingMm = job.Seam.Closing?.Allowance.Millimetres,
+    };
+
+    private static string FormOf(MakeUp makeUp) => makeUp.Form switch
+    {
+        MakeUpForm.Plain => "plain",
+        MakeUpForm.Lapped => "lapped",
+        MakeUpForm.Felled => "felled",
+        MakeUpForm.FolderFelled => "folder-felled",
+        MakeUpForm.SplitWelded => "split-welded",
+        MakeUpForm.Bound => "bound",
+        MakeUpForm.Zip => "zip",
+        _ => "welded",
+    };
 
     private static BaseOrder BaseOf(Job job)
     {

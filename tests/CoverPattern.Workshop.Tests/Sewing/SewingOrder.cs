@@ -1,3 +1,7 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+
 namespace CoverPattern.Workshop.Tests.Sewing;
 
 /// <summary>What the shop ordered: the numbers that pieces are held to, beside the cover's surface.</summary>
@@ -11,19 +15,37 @@ namespace CoverPattern.Workshop.Tests.Sewing;
 internal sealed record SewingOrder(
     CoverSizes Sizes, string MakeUp, double SeamWidth, double HemAllowance, int Covers, bool HasFace, GrainRule Grain)
 {
-    /// <summary>Cloth beyond the sew line of a seam, by the table of the job's make-ups.</summary>
-    internal double AllowanceOf(string side) => (MakeUp, side) switch
+    private const string Closing = ", closing";
+
+    /// <summary>The job's name for the make-up of all seams but <see cref="Others"/>.</summary>
+    internal string Name { get; init; } = MakeUp;
+
+    /// <summary>Seams made otherwise than the rest; of two that fit the later holds.</summary>
+    internal IReadOnlyList<OrderedMakeUp> Others { get; init; } = [];
+
+    /// <summary>Allowance of both sides of the seam at the rear that is sewn last, millimetres; null where there is none.</summary>
+    internal double? ClosingMm { get; init; }
+
+    /// <summary>The make-up of a seam, as the job names it.</summary>
+    /// <param name="isRow">Whether it lies between two rows; else it is an upright.</param>
+    /// <param name="isClosing">Whether it is a part of the seam that is sewn last.</param>
+    internal string NameOf(bool isRow, bool isClosing) =>
+        Others.Prepend(Rest()).Last(makeUp => makeUp.Where is "all" || makeUp.Where == (isRow ? "rows" : "uprights")).Name + (isClosing ? Closing : string.Empty);
+
+    /// <summary>Cloth beyond the sew line of a seam, by the table of the job's make-ups; NaN for a name that was not ordered.</summary>
+    internal double AllowanceOf(string name, string side)
     {
-        ("plain", _) => SeamWidth,
-        ("lapped" or "split-welded", _) => SeamWidth / 2,
-        ("bound" or "zip", _) => SeamWidth,
-        ("folder-felled", _) => 1.5 * SeamWidth,
-        ("felled", "under") => 2 * SeamWidth,
-        ("felled", "over") => SeamWidth,
-        ("welded", "under") => SeamWidth,
-        ("welded", "over") => 0,
-        _ => double.NaN,
-    };
+        var own = Find(name)?.AllowanceOf(side) ?? double.NaN;
+        return name.EndsWith(Closing, StringComparison.Ordinal) ? Math.Max(own, ClosingMm ?? double.NaN) : own;
+    }
+
+    /// <summary>Whether edges of a make-up may never be slit.</summary>
+    internal bool IsNeverSlit(string name) => Find(name)?.Form is "welded" or "split-welded" or "bound";
+
+    private OrderedMakeUp Rest() => new("all", Name, MakeUp, SeamWidth);
+
+    private OrderedMakeUp? Find(string name) => Others.Prepend(Rest())
+        .FirstOrDefault(makeUp => makeUp.Name == (name.EndsWith(Closing, StringComparison.Ordinal) ? name[..^Closing.Length] : name));
 }
 
 /// <summary>How pieces lie to the warp.</summary>

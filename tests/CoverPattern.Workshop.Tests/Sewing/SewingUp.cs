@@ -42,7 +42,8 @@ internal static class SewingUp
     {
         var lifter = new PieceLifter(order, cover, file);
         var placed = file.Pieces.ToDictionary(piece => piece.Label, lifter.Lift);
-        foreach (var fault in placed.Values.SelectMany(lifter.Faults))
+        var closing = order.ClosingMm is null ? null : new TrueClosing(order.Sizes, cover);
+        foreach (var fault in placed.Values.SelectMany(piece => lifter.Faults(piece).Concat(MakeUpFaults.Find(piece, order, closing))))
         {
             yield return fault;
         }

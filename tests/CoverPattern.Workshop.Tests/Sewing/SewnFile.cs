@@ -30,6 +30,7 @@ internal sealed record SewnFile(IReadOnlyList<SewnPattern> Patterns, IReadOnlyLi
     private static SewnRun ReadRun(JsonElement run) => new(
         TextOf(run, "role"),
         TextOf(run, "side"),
+        run.TryGetProperty("makeUp", out _) ? TextOf(run, "makeUp") : string.Empty,
         run.GetProperty("from").GetInt32(),
         run.GetProperty("to").GetInt32(),
         run.GetProperty("lengthMm").GetDouble(),
@@ -79,7 +80,7 @@ internal sealed record SewnPattern(
     IReadOnlyList<IReadOnlyList<FlatPoint>> Facets);
 
 /// <summary>An edge of a pattern as the file tells it.</summary>
-internal sealed record SewnRun(string Role, string Side, int From, int To, double LengthMm, double AllowanceMm);
+internal sealed record SewnRun(string Role, string Side, string MakeUp, int From, int To, double LengthMm, double AllowanceMm);
 
 /// <summary>A notch as the file tells it.</summary>
 internal sealed record SewnNotch(int Run, double AtMm, string Form, FlatPoint OnSewLine, FlatPoint Outer, FlatPoint Inner);

@@ -29,6 +29,9 @@ internal sealed class TrueCover
 
     internal Dictionary<string, TrueFace> Faces { get; } = new(StringComparer.Ordinal);
 
+    /// <summary>Where the cover has its corner over a hub; behind the hubs come the feet below them.</summary>
+    internal SpacePoint Over(int node) => (1 + sizes.Ease) * nodes[node];
+
     internal static TrueCover Build(CoverSizes sizes)
     {
         var cover = new TrueCover(sizes);

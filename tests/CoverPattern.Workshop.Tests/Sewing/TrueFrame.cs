@@ -33,6 +33,9 @@ internal sealed class TrueFrame
         }
     }
 
+    /// <summary>For each ring from the top down the index of its first hub.</summary>
+    internal IReadOnlyList<int> RingStarts => ringStarts;
+
     /// <summary>Hub centres from the top down.</summary>
     internal List<SpacePoint> Hubs { get; } = [];
 

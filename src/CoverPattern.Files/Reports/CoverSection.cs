@@ -2,6 +2,7 @@ using System.Collections.Generic;
 using System.Globalization;
 using CoverPattern.Files.Results;
 using CoverPattern.Patterns.Jobs;
+using CoverPattern.Patterns.Pieces;
 using CoverPattern.Patterns.Shells;
 
 namespace CoverPattern.Files.Reports;
@@ -23,9 +24,47 @@ internal static class CoverSection
         yield return ["Area of the finished cover", Printed.Number(SummaryNumbers.Of(result).AreaM2, 2) + " m\u00b2", "with skirt, after ease, without allowances; one cover"];
         yield return ["Kinds of facets", Printed.Count(kinds.Merged), $"mirror twins counted as one; {Printed.Count(kinds.Handed)} when told apart; before hem and seams"];
         yield return ["Lower edge", Printed.Mm(result.Estimate.PerCover.HemMm) + " mm", "finished girth, after ease; one cover"];
-        yield return ["Skirt drop", Printed.Mm(job.Skirt.Drop.Millimetres) + " mm", $"typed: {job.Skirt.Drop.Typed}; below the lowest base hub centres, before ease"];
-        yield return ["Hem", Printed.Mm(job.Hem.Allowance) + " mm", $"depth {job.Hem.Depth.Typed} and turn-under {job.Hem.TurnUnder.Typed}"];
+        yield return ["Skirt drop", Printed.Mm(job.Skirt.Drop.Millimetres) + " mm", $"typed: {job.Skirt.Drop.Typed}; below {Below(job)}, before ease"];
+        yield return ["Skirt", Printed.Word(job.Skirt.Shape), Shape(job.Skirt.Shape)];
+        yield return ["Hem", Printed.Mm(job.Hem.Allowance) + " mm", $"{Printed.Word(job.Hem.Kind)}; depth {job.Hem.Depth.Typed} and turn-under {job.Hem.TurnUnder.Typed}{(job.Hem.Fitting is { } fitting ? $", and {fitting.Typed} to be trimmed on the frame" : string.Empty)}"];
+        foreach (var row in Held(result))
+        {
+            yield return row;
+        }
+
         yield return ["Seams", Printed.Word(job.Seam.MakeUp.Form), $"width {job.Seam.MakeUp.Width.Typed}"];
+    }
+
+    private static string Below(Job job) =>
+        job.Skirt.Shape == SkirtShape.Chords ? "every base hub"
+        : !job.Deck.Ground.IsEmpty ? "the ground at every base hub"
+        : !job.Deck.Heights.IsEmpty ? "the deck from which the base hubs were measured"
+        : job.Deck.Plinth is { } plinth ? $"a deck {plinth.Typed} below the lowest base hub centres"
+        : job.Deck.Datum == DeckDatum.Mean ? "the mean of the base hub centres"
+        : "the lowest base hub centres";
+
+    private static string Shape(SkirtShape shape) => shape switch
+    {
+        SkirtShape.Slope => "the base facets' planes go on to the finished edge",
+        SkirtShape.Chords => "plumb; the finished edge runs parallel to the base chords",
+        _ => "plumb down to the finished edge",
+    };
+
+    private static IEnumerable<string[]> Held(Result result)
+    {
+        var count = HemCount.Of(result.Job.Hem, result.Cut);
+        if (result.Job.Hem.Fixings is { } fixings)
+        {
+            yield return ["Fixing points", Printed.Count(count.Fixings), $"at every base hub and between at most {fixings.Spacing.Typed} apart, {fixings.Height.Typed} over the finished edge; one cover"];
+        }
+
+        foreach (var (name, length) in new[] { ("Webbing in the hem", count.WebbingMm), ("Hem sleeve", count.SleeveMm), ("Screw strip", count.StripMm) })
+        {
+            if (length > 0)
+            {
+                yield return [name, Printed.Mm(length) + " mm", "one cover, without joints"];
+            }
+        }
     }
 
     private static string StandOff(StandOffWish standOff)

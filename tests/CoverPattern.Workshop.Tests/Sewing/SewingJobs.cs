@@ -48,7 +48,7 @@ internal static class SewingJobs
             _ => "welded",
         },
         job.Seam.MakeUp.Width.Millimetres,
-        job.Hem.Depth.Millimetres + job.Hem.TurnUnder.Millimetres,
+        job.Hem.Depth.Millimetres + job.Hem.TurnUnder.Millimetres + (job.Hem.Fitting?.Millimetres ?? 0),
         job.Covers,
         job.Cloths[0].HasFace,
         job.Cloths[0].Nap == Nap.OneWay ? GrainRule.OneWay : job.Lay.Turns == TurnRule.Free ? GrainRule.Free : GrainRule.EitherWay);

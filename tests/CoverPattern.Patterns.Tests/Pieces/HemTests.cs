@@ -5,7 +5,6 @@ using CoverPattern.Geometry;
 using CoverPattern.Patterns.Jobs;
 using CoverPattern.Patterns.Pieces;
 using CoverPattern.Patterns.Seams;
-using CoverPattern.Patterns.Shells;
 using NetTopologySuite.Geometries;
 
 namespace CoverPattern.Patterns.Tests.Pieces;

@@ -61,7 +61,17 @@ public static class Corridor
         Prove(lays, finishing.Set);
         var estimate = Estimator.Count(job, finishing.Set, lays);
         ImmutableArray<Notice> notices =
-            [.. ShellCheck.Check(job, frame, shell).Concat(SkirtCheck.Check(job, frame, shell)).Concat(ClearanceCheck.Check(job, frame, shell)).Concat(panels.Notices).Concat(SubdivisionCheck.Check(shell, cut)).Concat(SeamWishCheck.Notices(job, plan)).Concat(Cautions.For(job, estimate)).OrderByDescending(notice => notice.Level)];
+            [
+                .. ShellCheck.Check(job, frame, shell)
+                    .Concat(SkirtCheck.Check(job, frame, shell))
+                    .Concat(ClearanceCheck.Check(job, frame, shell))
+                    .Concat(panels.Notices)
+                    .Concat(SubdivisionCheck.Check(shell, cut))
+                    .Concat(HemCheck.Check(job, shell, cut))
+                    .Concat(SeamWishCheck.Notices(job, plan))
+                    .Concat(Cautions.For(job, estimate))
+                    .OrderByDescending(notice => notice.Level),
+            ];
         return new WorkshopOutcome(new Result(jobText, job, frame, shell, cut, finishing.Set, lays, estimate, notices), []);
 
         void Say(string stage)

@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Linq;
 using CoverPattern.Files.Results;
 using CoverPattern.Patterns.Jobs;
+using CoverPattern.Patterns.Pieces;
 using CoverPattern.Patterns.Shells;
 
 namespace CoverPattern.Files.Reports;
@@ -24,8 +25,14 @@ internal static class CoverSection
         yield return ["Area of the finished cover", Printed.Number(SummaryNumbers.Of(result).AreaM2, 2) + " m\u00b2", "with skirt, after ease, without allowances; one cover"];
         yield return ["Kinds of facets", Printed.Count(kinds.Merged), $"mirror twins counted as one; {Printed.Count(kinds.Handed)} when told apart; before hem and seams"];
         yield return ["Lower edge", ruler.WithUnit(result.Estimate.PerCover.HemMm), "finished girth, after ease; one cover"];
-        yield return ["Skirt drop", ruler.WithUnit(job.Skirt.Drop.Millimetres), $"typed: {job.Skirt.Drop.Typed}; below the lowest base hub centres, before ease"];
-        yield return ["Hem", ruler.WithUnit(job.Hem.Allowance), $"depth {job.Hem.Depth.Typed} and turn-under {job.Hem.TurnUnder.Typed}"];
+        yield return ["Skirt drop", ruler.WithUnit(job.Skirt.Drop.Millimetres), $"typed: {job.Skirt.Drop.Typed}; below {Below(job)}, before ease"];
+        yield return ["Skirt", Printed.Word(job.Skirt.Shape), Shape(job.Skirt.Shape)];
+        yield return ["Hem", ruler.WithUnit(job.Hem.Allowance), $"{Printed.Word(job.Hem.Kind)}; depth {job.Hem.Depth.Typed} and turn-under {job.Hem.TurnUnder.Typed}{(job.Hem.Fitting is { } fitting ? $", and {fitting.Typed} to be trimmed on the frame" : string.Empty)}"];
+        foreach (var row in Held(result, ruler))
+        {
+            yield return row;
+        }
+
         foreach (var makeUp in job.Seam.Known().Where(makeUp => result.Cut.Arcs.Any(arc => arc.MakeUp == makeUp)))
         {
             yield return ["Seams" + (makeUp == job.Seam.MakeUp ? string.Empty : ", " + makeUp.Name), Printed.Word(makeUp.Form), MadeOf(makeUp)];
@@ -42,6 +49,38 @@ internal static class CoverSection
         var rows = makeUp.Rows > 1 ? $"; {Printed.Count(makeUp.Rows)} rows of stitches {Printed.Number(makeUp.RowGapMm, 1)} mm apart" : string.Empty;
         var binding = makeUp.BindingMm > 0 ? $"; binding cut {Printed.Number(makeUp.BindingMm, 1)} mm wide" : string.Empty;
         return $"width {makeUp.Width.Typed}{sides}{rows}{binding}";
+    }
+
+    private static string Below(Job job) =>
+        job.Skirt.Shape == SkirtShape.Chords ? "every base hub"
+        : !job.Deck.Ground.IsEmpty ? "the ground at every base hub"
+        : !job.Deck.Heights.IsEmpty ? "the deck from which the base hubs were measured"
+        : job.Deck.Plinth is { } plinth ? $"a deck {plinth.Typed} below the lowest base hub centres"
+        : job.Deck.Datum == DeckDatum.Mean ? "the mean of the base hub centres"
+        : "the lowest base hub centres";
+
+    private static string Shape(SkirtShape shape) => shape switch
+    {
+        SkirtShape.Slope => "the base facets' planes go on to the finished edge",
+        SkirtShape.Chords => "plumb; the finished edge runs parallel to the base chords",
+        _ => "plumb down to the finished edge",
+    };
+
+    private static IEnumerable<string[]> Held(Result result, Ruler ruler)
+    {
+        var count = HemCount.Of(result.Job.Hem, result.Cut);
+        if (result.Job.Hem.Fixings is { } fixings)
+        {
+            yield return ["Fixing points", Printed.Count(count.Fixings), $"at every base hub and between at most {fixings.Spacing.Typed} apart, {fixings.Height.Typed} over the finished edge; one cover"];
+        }
+
+        foreach (var (name, length) in new[] { ("Webbing in the hem", count.WebbingMm), ("Hem sleeve", count.SleeveMm), ("Screw strip", count.StripMm) })
+        {
+            if (length > 0)
+            {
+                yield return [name, ruler.WithUnit(length), "one cover, without joints"];
+            }
+        }
     }
 
     private static string StandOff(StandOffWish standOff)

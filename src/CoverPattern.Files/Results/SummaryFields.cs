@@ -4,6 +4,7 @@ using System.Text.Json.Nodes;
 using CoverPattern.Lays.Estimates;
 using CoverPattern.Patterns.Frames;
 using CoverPattern.Patterns.Jobs;
+using CoverPattern.Patterns.Pieces;
 using CoverPattern.Patterns.Shells;
 using static CoverPattern.Files.Results.SummaryFile;
 
@@ -39,6 +40,22 @@ internal static class SummaryFields
             ["standOffMm"] = Round(result.Shell.StandOffMm),
             ["ease"] = result.Shell.Ease,
         };
+    }
+
+    /// <summary>Fixings, webbing, sleeve and strip stand there when the job asks for them.</summary>
+    internal static JsonObject Hem(Result result, SummaryNumbers numbers)
+    {
+        var hem = new JsonObject { ["lengthMm"] = Round(numbers.HemMm), ["lengthAllCoversMm"] = Round(numbers.HemMm * result.Job.Covers) };
+        var count = HemCount.Of(result.Job.Hem, result.Cut);
+        foreach (var (name, value) in new[] { ("fixings", count.Fixings), ("webbingMm", count.WebbingMm), ("sleeveMm", count.SleeveMm), ("stripMm", count.StripMm) })
+        {
+            if (value > 0)
+            {
+                hem[name] = Round(value);
+            }
+        }
+
+        return hem;
     }
 
     internal static JsonObject Seams(Result result, SummaryNumbers numbers) => new()

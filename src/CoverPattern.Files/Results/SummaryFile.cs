@@ -32,7 +32,7 @@ public static class SummaryFile
         summary["effort"] = job.Lay.Effort;
         summary["frame"] = SummaryFields.Frame(result.Frame);
         summary["cover"] = SummaryFields.Cover(result, numbers);
-        summary["hem"] = new JsonObject { ["lengthMm"] = Round(numbers.HemMm), ["lengthAllCoversMm"] = Round(numbers.HemMm * job.Covers) };
+        summary["hem"] = SummaryFields.Hem(result, numbers);
         summary["pieces"] = new JsonObject { ["distinct"] = result.Pieces.Patterns.Length, ["total"] = result.Pieces.Pieces.Length };
         summary["seams"] = SummaryFields.Seams(result, numbers);
         summary["lays"] = SummaryFields.Lays(result);

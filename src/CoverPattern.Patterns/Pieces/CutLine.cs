@@ -25,7 +25,7 @@ internal static class CutLine
     private const double StraightDegrees = 0.5;
 
     // Turned-up cloth shorter than this between two gaps holds nothing, millimetres.
-    private const double LeastTab = 20;
+    internal const double LeastTab = 20;
 
     // A corner that stands out less than this is none: a fiftieth of a chalk line, millimetres.
     private const double LeastCorner = 0.005;

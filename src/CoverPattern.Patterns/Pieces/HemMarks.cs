@@ -20,7 +20,7 @@ internal static class HemMarks
     private const double Tolerated = 1.03;
 
     // A piece of the edge shorter than this is the cut-off tip of a facet at a hub, millimetres.
-    private const double ShortestBay = 100;
+    internal const double ShortestBay = 100;
 
     /// <summary>Bays between fixing points along a piece of the hem; 0 on one too short to be held by itself.</summary>
     /// <param name="length">Its length, millimetres.</param>

@@ -41,6 +41,15 @@ internal static class PatternCheck
                 FormattableString.Invariant($"Piece {label}: allowances of {widest:0.#} mm and a hem of {job.Hem.Allowance:0.#} mm cross each other. Take narrower ones."));
         }
 
+        var shortest = pattern.Runs.Where(run => run.Role == EdgeRole.Hem && run.LengthMm >= HemMarks.ShortestBay).Select(run => run.LengthMm).DefaultIfEmpty(double.PositiveInfinity).Min();
+        if (job.Hem.Gap is { } gap && (2 * gap.Millimetres) + CutLine.LeastTab > shortest)
+        {
+            yield return new Fault(
+                "hem.gap",
+                gap.Typed,
+                FormattableString.Invariant($"less than {(shortest - CutLine.LeastTab) / 2:0} mm: the lower edge of piece {label} is {shortest:0} mm long, and between the gaps nothing is left for a sleeve."));
+        }
+
         if (!AreHolesInside(pattern))
         {
             yield return new Fault(

@@ -38,7 +38,7 @@ internal static class SewingJobs
         new CoverSizes(job.Frame.Frequency, job.Frame.Rows, job.Frame.Size.Millimetres, job.StandOff.TubeRadius.Millimetres, job.Skirt.Drop.Millimetres, job.Ease) { Base = BaseOf(job) },
         FormOf(job.Seam.MakeUp),
         job.Seam.MakeUp.Width.Millimetres,
-        job.Hem.Depth.Millimetres + job.Hem.TurnUnder.Millimetres,
+        job.Hem.Depth.Millimetres + job.Hem.TurnUnder.Millimetres + (job.Hem.Fitting?.Millimetres ?? 0),
         job.Covers,
         job.Cloths[0].HasFace,
         job.Cloths[0].Nap == Nap.OneWay ? GrainRule.OneWay : job.Lay.Turns == TurnRule.Free ? GrainRule.Free : GrainRule.EitherWay)

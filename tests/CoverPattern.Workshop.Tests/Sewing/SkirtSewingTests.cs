@@ -57,6 +57,19 @@ public class SkirtSewingTests
         AssertSews(job with { Deck = Plain with { Heights = Heights(hub => 40 + (13.7 * hub % 31)) } });
     }
 
+    [Theory]
+    [InlineData(SkirtShape.Vertical)]
+    [InlineData(SkirtShape.Slope)]
+    [InlineData(SkirtShape.Chords)]
+    public void Faults_AnyHem_None(SkirtShape shape)
+    {
+        var job = ThreeV with { Skirt = ThreeV.Skirt with { Shape = shape } };
+
+        AssertSews(job with { Hem = job.Hem with { Fitting = SewingJobs.Mm(50) } });
+        AssertSews(job with { Hem = job.Hem with { Fixings = new HemFixings(SewingJobs.Mm(500), SewingJobs.Mm(25)) } });
+        AssertSews(job with { Hem = job.Hem with { Kind = HemKind.Sleeve, Pipe = SewingJobs.Mm(20), Gap = SewingJobs.Mm(100) } });
+    }
+
     [Fact]
     public void Faults_RandomBases_None() => Jobs.Where(job => DeckCheck.Faults(job, FrameBuilder.Build(job.Frame)).IsEmpty).Sample(
         AssertSews,

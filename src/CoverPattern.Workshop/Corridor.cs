@@ -8,6 +8,7 @@ using CoverPattern.Lays.Estimates;
 using CoverPattern.Lays.Nesting;
 using CoverPattern.Patterns.Frames;
 using CoverPattern.Patterns.Jobs;
+using CoverPattern.Patterns.Openings;
 using CoverPattern.Patterns.Pieces;
 using CoverPattern.Patterns.Seams;
 using CoverPattern.Patterns.Shells;
@@ -34,8 +35,16 @@ public static class Corridor
         var frame = FrameBuilder.Build(job.Frame);
         var shell = ShellFitter.Fit(job, frame);
         Say("pieces");
-        var cut = Subdivider.Cut(shell, SeamPlanner.Plan(job, shell));
-        var finishing = PieceFinisher.Finish(job, shell, cut, PanelFlattener.Flatten(cut));
+        var openings = OpeningLayer.Lay(job, frame, shell);
+        var plan = SeamPlanner.Plan(job, shell);
+        ImmutableArray<Fault> misplaced = [.. openings.Faults, .. OpeningSeamCheck.Faults(job, shell, plan, openings.Windows)];
+        if (!misplaced.IsEmpty)
+        {
+            return new WorkshopOutcome(null, misplaced);
+        }
+
+        var cut = Subdivider.Cut(shell, plan, openings.Regions);
+        var finishing = PieceFinisher.Finish(job, shell, cut, PanelFlattener.Flatten(cut), WindowPieces.Make(job, openings.Windows));
         if (!finishing.Faults.IsEmpty)
         {
             return new WorkshopOutcome(null, finishing.Faults);
@@ -48,7 +57,7 @@ public static class Corridor
         Prove(lays, finishing.Set);
         var estimate = Estimator.Count(job, finishing.Set, lays);
         ImmutableArray<Notice> notices =
-            [.. ShellCheck.Check(job, frame, shell).Concat(ClearanceCheck.Check(job, frame, shell)).Concat(SubdivisionCheck.Check(shell, cut)).Concat(Cautions.For(job, estimate)).OrderByDescending(notice => notice.Level)];
+            [.. ShellCheck.Check(job, frame, shell).Concat(ClearanceCheck.Check(job, frame, shell)).Concat(SubdivisionCheck.Check(shell, cut)).Concat(openings.Notices).Concat(Cautions.For(job, estimate)).OrderByDescending(notice => notice.Level)];
         return new WorkshopOutcome(new Result(jobText, job, frame, shell, cut, finishing.Set, lays, estimate, notices), []);
 
         void Say(string stage)

@@ -18,6 +18,7 @@ public static class JobSchema
     private const string Dialect = "https://json-schema.org/draft/2020-12/schema";
     private const string CutPattern = "^[0-9]{1,4}/[0-9]{1,4}$";
     private const string DayPattern = "^20[0-9]{2}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12][0-9]|3[01])$";
+    private const string RowsPattern = "^(?:[1-9][0-9]?(?:-[1-9][0-9]?)?|rest)$";
     private const int MostRows = 23;
 
     // Quotes and inch signs stay readable: the schema is a file of its own, never part of a page.
@@ -79,6 +80,9 @@ public static class JobSchema
         KeyKind.Places => new() { ["type"] = "array", ["maxItems"] = (int)key.Most, ["uniqueItems"] = true, ["items"] = new JsonObject { ["enum"] = Places() } },
         KeyKind.Whole => new() { ["type"] = "integer", ["minimum"] = (int)key.Least, ["maximum"] = (int)key.Most },
         KeyKind.Length => Quantity(key, LengthParser.Pattern),
+        KeyKind.SignedLength => Quantity(key, LengthParser.SignedPattern),
+        KeyKind.Rows => new() { ["type"] = new JsonArray("integer", "string"), ["minimum"] = 1, ["maximum"] = (int)key.Most, ["pattern"] = RowsPattern },
+        KeyKind.Labels => Labels(key),
         KeyKind.Ratio => Quantity(key, RatioParser.Pattern),
         KeyKind.Mass => Quantity(key, MassParser.Pattern),
         KeyKind.Line => new() { ["type"] = "string", ["maxLength"] = (int)key.Most, ["pattern"] = "^[^\\u0000-\\u001f\\u007f-\\u009f\\u2028\\u2029]*$" },
@@ -88,6 +92,15 @@ public static class JobSchema
         KeyKind.Day => new() { ["type"] = "string", ["pattern"] = DayPattern },
         KeyKind.Cut => new() { ["type"] = new JsonArray("integer", "string"), ["minimum"] = 1, ["maximum"] = MostRows, ["pattern"] = CutPattern },
         _ => throw new InvalidOperationException($"Key {key.Place} has no form."),
+    };
+
+    private static JsonObject Labels(JobKey key) => new()
+    {
+        ["type"] = "array",
+        ["minItems"] = (int)key.Least,
+        ["maxItems"] = (int)key.Most,
+        ["uniqueItems"] = true,
+        ["items"] = new JsonObject { ["type"] = "string" },
     };
 
     /// <summary>Limits bind bare numbers, the pattern binds words: a keyword looks at its own type alone.</summary>
@@ -100,6 +113,6 @@ public static class JobSchema
         ["maxLength"] = LengthParser.LongestText,
     };
 
-    /// <summary>Places that may be confirmed, for as many cloths as a job may have.</summary>
-    private static JsonArray Places() => new([.. JobKeys.Confirmable((int)JobKeys.Find("cloths")!.Most).Select(place => (JsonNode)place)]);
+    /// <summary>Places that may be confirmed, for as many cloths and windows as a job may have.</summary>
+    private static JsonArray Places() => new([.. JobKeys.Confirmable((int)JobKeys.Find("cloths")!.Most, (int)JobKeys.Find("windows")!.Most).Select(place => (JsonNode)place)]);
 }

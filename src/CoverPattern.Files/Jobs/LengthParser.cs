@@ -14,9 +14,10 @@ public static class LengthParser
     public const string Allowed = "a length such as \"24 ft\", \"12' 6\\\"\", \"1 1/2 in\", \"38 mm\", \"2,5 cm\" or \"3 m\", or a bare number of millimetres";
 
     /// <summary>The form of an unsigned length as a regular expression; sums and limits are checked by the parser alone.</summary>
-    public const string Pattern =
-        "^ *(?:" + DecimalForm + " *(?:mm|cm|m)|" + FractionForm + " *(?:in|\"|ft|')|" + DecimalForm + " *(?:in|\"|ft|')|"
-        + WholeForm + " *(?:ft *|' *)(?:" + FractionForm + "|" + DecimalForm + ") *(?:in|\")) *$";
+    public const string Pattern = "^ *" + Unsigned;
+
+    /// <summary>The same with or without a sign in front.</summary>
+    public const string SignedPattern = "^ *[+-]?" + Unsigned;
 
     /// <summary>Longest text that is read, characters.</summary>
     public const int LongestText = 40;
@@ -24,6 +25,10 @@ public static class LengthParser
     private const string WholeForm = "[0-9]{1,9}";
     private const string DecimalForm = WholeForm + "(?:[.,][0-9]{1,9})?";
     private const string FractionForm = "(?:" + WholeForm + " +)?[0-9]{1,2}/[0-9]{1,2}";
+
+    private const string Unsigned =
+        "(?:" + DecimalForm + " *(?:mm|cm|m)|" + FractionForm + " *(?:in|\"|ft|')|" + DecimalForm + " *(?:in|\"|ft|')|"
+        + WholeForm + " *(?:ft *|' *)(?:" + FractionForm + "|" + DecimalForm + ") *(?:in|\")) *$";
 
     private const decimal MillimetresPerInch = 25.4m;
     private const decimal InchesPerFoot = 12;

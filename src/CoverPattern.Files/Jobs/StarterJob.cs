@@ -46,7 +46,7 @@ public static class StarterJob
                 WriteSection(text, key.Place, answers);
                 text.Append(margin).Append("},\n");
                 break;
-            case KeyKind.Sections:
+            case KeyKind.Sections when key.IsRequired:
                 text.Append(margin).Append("// ").Append(key.Meaning).Append('\n');
                 text.Append(margin).Append(Quoted(key.Name)).Append(": [\n").Append(margin).Append("  {\n");
                 WriteSection(text, key.Place + "[]", answers);

@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Linq;
 using System.Text.Json;
@@ -27,6 +28,44 @@ internal static class Values
         var allowed = Quantity(key, element, ParseLength, out var millimetres, out hint);
         value = allowed ? new Measure(millimetres, Typed(element, millimetres)) : default;
         return allowed;
+    }
+
+    internal static bool SignedLength(JobKey key, JsonElement element, out Measure value, out string hint)
+    {
+        var allowed = Quantity(key, element, ParseSignedLength, out var millimetres, out hint);
+        value = allowed ? new Measure(millimetres, Typed(element, millimetres)) : default;
+        return allowed;
+    }
+
+    /// <summary>Labels, each once; whether such things exist, later stages tell.</summary>
+    internal static bool Labels(JobKey key, JsonElement element, out ImmutableArray<string> value, out string hint)
+    {
+        (value, hint) = ([], "");
+        if (element.ValueKind != JsonValueKind.Array || element.EnumerateArray().Any(item => item.ValueKind != JsonValueKind.String))
+        {
+            return false;
+        }
+
+        value = [.. element.EnumerateArray().Select(item => item.GetString()!)];
+        hint = value.Distinct(StringComparer.Ordinal).Count() < value.Length ? "one of these stands twice" : "";
+        return hint.Length == 0 && value.Length >= key.Least && value.Length <= key.Most;
+    }
+
+    /// <summary>Rows from the deck up; null for "rest".</summary>
+    internal static bool Rows(JobKey key, JsonElement element, out RowRange? value, out string hint)
+    {
+        (value, hint) = (null, "");
+        var text = Text(element) ?? (Number(element) is { } number ? number.ToString(CultureInfo.InvariantCulture) : "");
+        if (text == "rest")
+        {
+            return true;
+        }
+
+        var ends = text.Split('-');
+        var rows = ends.Select(end => int.TryParse(end, NumberStyles.None, CultureInfo.InvariantCulture, out var row) && end[0] != '0' ? row : 0).ToArray();
+        hint = rows.Length == 2 && rows[0] > rows[1] ? "the lower row first" : "";
+        value = new RowRange(rows[0], rows[^1]);
+        return rows.Length <= 2 && rows.All(row => row >= 1 && row <= key.Most) && hint.Length == 0;
     }
 
     internal static bool Ratio(JobKey key, JsonElement element, out double value, out string hint) =>
@@ -95,6 +134,9 @@ internal static class Values
 
     private static bool ParseLength(string text, out double value, out string trouble) =>
         LengthParser.TryParse(text, signed: false, out value, out trouble);
+
+    private static bool ParseSignedLength(string text, out double value, out string trouble) =>
+        LengthParser.TryParse(text, signed: true, out value, out trouble);
 
     /// <summary>The words as typed; a bare number gets its unit, so that it reads the same on paper.</summary>
     private static string Typed(JsonElement element, double millimetres) =>

@@ -32,4 +32,11 @@ public sealed record Job(
     ImmutableArray<Cloth> Cloths,
     LayWish Lay,
     ImmutableArray<Assumption> Assumed,
-    ImmutableArray<string> Confirmed);
+    ImmutableArray<string> Confirmed)
+{
+    /// <summary>Round windows.</summary>
+    public ImmutableArray<WindowWish> Windows { get; init; } = [];
+
+    /// <summary>What openings keep clear.</summary>
+    public ClearanceWish Clearances { get; init; } = ClearanceWish.Usual;
+}

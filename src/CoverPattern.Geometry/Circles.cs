@@ -39,11 +39,25 @@ public static class Circles
         return [ring[0], .. ring.Skip(1).Reverse()];
     }
 
-    private static IEnumerable<Point2> AboutOrigin(double radius)
+    /// <summary>The same polygon before it is put on the grid: its area is the circle's to the last digits.</summary>
+    /// <inheritdoc cref="Polygon"/>
+    public static ImmutableArray<Point2> Unsnapped(Point2 centre, double radius)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThanOrEqual(radius, 0);
+        var (count, step, reach) = Steps(radius);
+        return [.. Enumerable.Range(0, count).Select(i => centre + (reach * new Point2(Math.Cos(i * step), Math.Sin(i * step))))];
+    }
+
+    private static (int Count, double Step, double Reach) Steps(double radius)
     {
         var count = 8 * (int)Math.Ceiling(Math.Max(FewestCorners, 2 * Math.PI * Math.Sqrt(radius / (12 * LargestDeviation))) / 8);
         var step = 2 * Math.PI / count;
-        var reach = radius * Math.Sqrt(step / Math.Sin(step));
+        return (count, step, radius * Math.Sqrt(step / Math.Sin(step)));
+    }
+
+    private static IEnumerable<Point2> AboutOrigin(double radius)
+    {
+        var (count, step, reach) = Steps(radius);
         var eighth = Enumerable.Range(0, (count / 8) + 1).Select(i => Grid.Snap(new Point2(reach * Math.Cos(i * step), reach * Math.Sin(i * step)))).ToArray();
         // The corner on the diagonal has equal coordinates, though rounding may say otherwise.
         eighth[^1] = new Point2(eighth[^1].X, eighth[^1].X);

@@ -60,18 +60,27 @@ internal sealed class ClothPlan(Job job, Cloth cloth, Dictionary<string, Pattern
     {
         var kinds = pieces.GroupBy(piece => (piece.Pattern, piece.Mirrored)).Select(kind => kind.ToArray()).ToArray();
         var layout = Nest(kinds);
+        var byLabel = pieces.ToDictionary(piece => piece.Label, piece => patterns[piece.Pattern], StringComparer.Ordinal);
         var order = pieces.Select((piece, i) => (piece.Label, i)).ToDictionary(entry => entry.Label, entry => entry.i, StringComparer.Ordinal);
-        var placements = kinds.SelectMany((kind, item) => Named(kind, layout.Placements.Where(p => p.Item == item)));
+        ImmutableArray<Placement> placements = [.. kinds.SelectMany((kind, item) => Named(kind, layout.Placements.Where(p => p.Item == item)))
+            .OrderBy(placement => order[placement.Piece])];
         return new Lay(
             cloth.Name,
             cloth.RollWidth.Millimetres,
             cloth.UsableWidth,
             job.Lay.EndAllowance.Millimetres,
-            layout.Length + (2 * job.Lay.EndAllowance.Millimetres),
+            placements.Max(placement => End(placement, byLabel[placement.Piece])) + job.Lay.EndAllowance.Millimetres,
             job.Lay.Spacing.Millimetres,
             job.Lay.FaceDown,
-            [.. placements.OrderBy(placement => order[placement.Piece])],
+            placements,
             number);
+    }
+
+    /// <summary>How far along the roll a piece reaches, by its true outline: the search knows round ones only coarsely.</summary>
+    private static double End(Placement placement, Pattern pattern)
+    {
+        var turn = RigidMap.FromDegrees(placement.TurnDegrees, default, placement.Mirrored);
+        return placement.X + pattern.CutLine.Max(corner => Grid.Snap(turn.Apply(corner)).X);
     }
 
     private NestingLayout Nest(Piece[][] kinds)
@@ -105,7 +114,7 @@ internal sealed class ClothPlan(Job job, Cloth cloth, Dictionary<string, Pattern
     {
         var (pattern, isMirrored) = (patterns[kind[0].Pattern], IsMirrored(kind[0]));
         return new NestingItem(
-            LaidShapes.Ring(pattern.CutLine, isMirrored),
+            CoarseOutline.Around(LaidShapes.Ring(pattern.CutLine, isMirrored)),
             [.. pattern.Cutouts.Select(cutout => LaidShapes.Ring(cutout.CutLine, isMirrored))],
             kind.Length,
             turns);

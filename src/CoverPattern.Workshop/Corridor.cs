@@ -8,6 +8,7 @@ using CoverPattern.Lays.Estimates;
 using CoverPattern.Lays.Nesting;
 using CoverPattern.Patterns.Frames;
 using CoverPattern.Patterns.Jobs;
+using CoverPattern.Patterns.Openings;
 using CoverPattern.Patterns.Pieces;
 using CoverPattern.Patterns.Seams;
 using CoverPattern.Patterns.Shells;
@@ -40,15 +41,16 @@ public static class Corridor
             return new WorkshopOutcome(null, panels.Faults);
         }
 
+        var openings = OpeningLayer.Lay(job, frame, shell);
         var plan = SeamPlanner.Plan(job, shell, panels);
-        var wrongSeams = SeamWishCheck.Faults(job, shell, plan);
-        if (!wrongSeams.IsEmpty)
+        ImmutableArray<Fault> wrong = [.. SeamWishCheck.Faults(job, shell, plan), .. openings.Faults, .. OpeningSeamCheck.Faults(job, shell, plan, openings.Windows)];
+        if (!wrong.IsEmpty)
         {
-            return new WorkshopOutcome(null, wrongSeams);
+            return new WorkshopOutcome(null, wrong);
         }
 
-        var cut = Subdivider.Cut(shell, plan);
-        var finishing = PieceFinisher.Finish(job, shell, cut, PanelFlattener.Flatten(cut));
+        var cut = Subdivider.Cut(shell, plan, openings.Regions);
+        var finishing = PieceFinisher.Finish(job, shell, cut, PanelFlattener.Flatten(cut), WindowPieces.Make(job, openings.Windows));
         if (!finishing.Faults.IsEmpty)
         {
             return new WorkshopOutcome(null, finishing.Faults);
@@ -69,6 +71,7 @@ public static class Corridor
                     .Concat(SubdivisionCheck.Check(shell, cut))
                     .Concat(HemCheck.Check(job, shell, cut))
                     .Concat(SeamWishCheck.Notices(job, plan))
+                    .Concat(openings.Notices)
                     .Concat(Cautions.For(job, estimate))
                     .OrderByDescending(notice => notice.Level),
             ];

@@ -1,6 +1,7 @@
 using System;
 using CoverPattern.Patterns.Frames;
 using CoverPattern.Patterns.Jobs;
+using CoverPattern.Patterns.Openings;
 using CoverPattern.Patterns.Pieces;
 using CoverPattern.Patterns.Seams;
 using CoverPattern.Patterns.Shells;
@@ -29,6 +30,15 @@ internal static class Jobs
 
     internal static Measure Mm(double millimetres) => new(millimetres, FormattableString.Invariant($"{millimetres} mm"));
 
+    internal static WindowWish Window(double aperture) => new([], null, Mm(aperture), Mm(35), Mm(20), Mm(12), "clear") { Screen = "mesh" };
+
+    /// <summary>The job with a window in each facet of rows 2 and 3, with panes of clear sheet and screens of mesh.</summary>
+    internal static Job Windowed(Job job, double aperture) => job with
+    {
+        Cloths = [.. job.Cloths, job.Cloths[0] with { Name = "clear", HasFace = false }, job.Cloths[0] with { Name = "mesh", HasFace = false }],
+        Windows = [Window(aperture) with { Rows = new RowRange(2, 3) }],
+    };
+
     internal static Shell Shell(Job job) => ShellFitter.Fit(job, FrameBuilder.Build(job.Frame));
 
     internal static (Shell Shell, PanelPlan Plan) Panels(Job job)
@@ -41,7 +51,8 @@ internal static class Jobs
     internal static (Shell Shell, Subdivision Cut, PieceFinishing Finishing) Pieces(Job job)
     {
         var (shell, panels) = Panels(job);
-        var cut = Subdivider.Cut(shell, SeamPlanner.Plan(job, shell, panels));
-        return (shell, cut, PieceFinisher.Finish(job, shell, cut, PanelFlattener.Flatten(cut)));
+        var laid = OpeningLayer.Lay(job, FrameBuilder.Build(job.Frame), shell);
+        var cut = Subdivider.Cut(shell, SeamPlanner.Plan(job, shell, panels), laid.Regions);
+        return (shell, cut, PieceFinisher.Finish(job, shell, cut, PanelFlattener.Flatten(cut), WindowPieces.Make(job, laid.Windows)));
     }
 }

@@ -8,11 +8,11 @@ namespace CoverPattern.Files.Jobs;
 internal static class ConfirmedReader
 {
     /// <param name="items">The members of the list, with their places.</param>
-    /// <param name="cloths">Number of cloths in the job.</param>
+    /// <param name="counts">Number of cloths and of entries of windows in the job.</param>
     /// <param name="notes">Takes faults.</param>
-    internal static ImmutableArray<string> Read(ImmutableArray<(string Place, JsonElement Element)> items, int cloths, JobNotes notes)
+    internal static ImmutableArray<string> Read(ImmutableArray<(string Place, JsonElement Element)> items, (int Cloths, int Windows) counts, JobNotes notes)
     {
-        var known = JobKeys.Confirmable(cloths);
+        var known = JobKeys.Confirmable(counts.Cloths, counts.Windows);
         var confirmed = ImmutableArray.CreateBuilder<string>();
         foreach (var (place, element) in items)
         {

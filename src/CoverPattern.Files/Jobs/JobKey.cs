@@ -51,6 +51,9 @@ internal sealed record JobKey(string Place, KeyKind Kind, string Meaning)
         KeyKind.Places => "a list of places that have a default, such as [\"ease\", \"skirt.drop\"]",
         KeyKind.Whole => FormattableString.Invariant($"a whole number, {Least:0} to {Most:0}"),
         KeyKind.Length => FormattableString.Invariant($"{LengthParser.Allowed}; {LimitOf(Least)} to {LimitOf(Most)} here"),
+        KeyKind.SignedLength => FormattableString.Invariant($"{LengthParser.Allowed}, with or without a sign; {LimitOf(Least)} to {LimitOf(Most)} here"),
+        KeyKind.Rows => FormattableString.Invariant($"a row such as \"2\", rows such as \"1-3\", counted from the deck up, at most {Most:0}, or \"rest\""),
+        KeyKind.Labels => FormattableString.Invariant($"a list of {Least:0} to {Most:0} labels in quotes, each once"),
         KeyKind.Ratio => FormattableString.Invariant($"{RatioParser.Allowed}; {Least * 100:0.##} % to {Most * 100:0.##} % here"),
         KeyKind.HubLengths => "heights in braces by the labels of the base hubs, such as { \"H0.01\": \"38 mm\", \"H0.02\": \"0 mm\" }",
         KeyKind.Fall => FormattableString.Invariant($"{FallParser.Allowed}; {Least * 100:0.##} % to {Most * 100:0.##} % here"),
@@ -66,8 +69,6 @@ internal sealed record JobKey(string Place, KeyKind Kind, string Meaning)
         KeyKind.Flag => "true or false",
         KeyKind.Day => "a day as \"2026-05-04\" (year, month, day), 2000 to 2099",
         KeyKind.Cut => "the name of a cut such as \"5/8\", or a number of rows counted from the top",
-        KeyKind.Rows => FormattableString.Invariant($"a row such as \"2\", rows such as \"1-3\", counted from the deck up, at most {Most:0}, or \"rest\""),
-        KeyKind.Labels => FormattableString.Invariant($"a list of {Least:0} to {Most:0} labels in quotes, each once"),
         KeyKind.PieceName => FormattableString.Invariant($"a name in quotes of 1 to {Most:0} letters a-z, digits and dashes, beginning with a letter"),
         _ => throw new InvalidOperationException($"Key {Place} has no kind."),
     };

@@ -35,6 +35,7 @@ internal static class JobKeys
         Length("standOff.tubeRadius", "Half the outer diameter of the struts' tube.", 0, 200) with { Default = "17 mm", Standing = CommonPractice },
         Length("standOff.hubHeight", "How far the hub stands out above the hub centre.", 0, 300) with { Default = "25 mm", Standing = CommonPractice },
         Length("standOff.padding", "Padding or liner between frame and cloth.", 0, 300) with { Default = "0 mm", Standing = CommonPractice },
+        Length("standOff.hubRadius", "How far a hub with its bolts reaches along the facets; openings keep clear of it.", 0, 500) with { Default = "50 mm", Standing = CommonPractice },
         new("ease", KeyKind.Ratio, "Signed ratio by which every length of the finished cover grows.")
         {
             Least = -0.05, Most = 0.05, Default = "0.3 %", Standing = CommonPractice,
@@ -103,6 +104,24 @@ internal static class JobKeys
         Word("cloths[].face", "Whether the two sides differ, so that mirror twins are different pieces.", "oneSided", "reversible") with { Default = "oneSided", Standing = CommonPractice },
         Length("cloths[].thickness", "Thickness of one ply.", 0.05, 20),
         new("cloths[].weld", KeyKind.ClothName, "Family it welds with, such as \"pvc\": cloths weld with equal family only.") { Least = 1, Most = 40 },
+        new("windows", KeyKind.Sections, "Round windows, one in each facet named.") { Least = 1, Most = 50 },
+        new("windows[].facets", KeyKind.Labels, "Facets that get one, such as \"F2.07\"; or rows instead.") { Least = 1, Most = 2000 },
+        new("windows[].rows", KeyKind.Rows, "Rows of facets that get one each, counted from the deck up.") { Most = 23 },
+        Length("windows[].aperture", "Diameter that one sees through.", 60, 5000) with { IsRequired = true },
+        Length("windows[].ring", "Width of the window ring beyond the aperture.", 10, 300) with { Default = "35 mm", Standing = CommonPractice },
+        Length("windows[].lap", "How far pane and screen reach beyond the aperture; at least 5 mm less than the ring.", 5, 200) with { Default = "20 mm", Standing = CommonPractice },
+        Length("windows[].turnUnder", "Cloth turned under at the rim and at both edges of the ring; at most half the ring.", 3, 100) with { Default = "12 mm", Standing = CommonPractice },
+        new("windows[].pane", KeyKind.ClothName, "Clear sheet of the panes, one of the cloths.") { IsRequired = true, Least = 1, Most = 40 },
+        new("windows[].screen", KeyKind.ClothName, "Mesh of the screens, one of the cloths; no screens without it.") { Least = 1, Most = 40 },
+        new("windows[].right", KeyKind.SignedLength, "How far right of the facet's incentre, seen from outside.") { Least = -10_000, Most = 10_000 },
+        new("windows[].up", KeyKind.SignedLength, "How far above the incentre, square to the facet's ring edge.") { Least = -10_000, Most = 10_000 },
+        new("clearances", KeyKind.Section, "What openings keep clear, from the outer edge of their rings; read where there are openings."),
+        Length("clearances.tube", "To the wall of a strut's tube.", 0, 1000) with { Default = "20 mm", Standing = CommonPractice },
+        Length("clearances.hub", "To the rim of a hub.", 0, 1000) with { Default = "20 mm", Standing = CommonPractice },
+        Length("clearances.seam", "To a seam.", 0, 1000) with { Default = "30 mm", Standing = CommonPractice },
+        Length("clearances.opening", "To the ring of another opening.", 0, 1000) with { Default = "120 mm", Standing = CommonPractice },
+        Length("clearances.hem", "Height above the finished lower edge.", 0, 1000) with { Default = "150 mm", Standing = CommonPractice },
+        Length("clearances.tight", "What is above the least by less than this is allowed and told of.", 0, 200) with { Default = "5 mm", Standing = CommonPractice },
         new("lay", KeyKind.Section, "How pieces are laid on the roll."),
         Length("lay.spacing", "Least distance between two pieces; 6 mm for shears, 2 mm for a knife table.", 0, 200) with { Default = "6 mm", Standing = CommonPractice },
         Length("lay.endAllowance", "Cloth left free at each end of the lay.", 0, 1000) with { Default = "30 mm", Standing = Table },
@@ -134,11 +153,11 @@ internal static class JobKeys
     /// <summary>Names of the keys of a section, for messages.</summary>
     internal static string Listing(string section) => string.Join(", ", In(section).Select(key => key.Name));
 
-    /// <summary>Places whose defaults may be confirmed, in a job of so many cloths.</summary>
-    internal static ImmutableArray<string> Confirmable(int cloths) =>
+    /// <summary>Places whose defaults may be confirmed, in a job of so many cloths and entries of windows.</summary>
+    internal static ImmutableArray<string> Confirmable(int cloths, int windows) =>
     [
         .. All.Where(key => key.IsAssumable).SelectMany(key => key.Place.Contains("[]", StringComparison.Ordinal)
-            ? Enumerable.Range(0, cloths).Select(index => key.Place.Replace("[]", FormattableString.Invariant($"[{index}]"), StringComparison.Ordinal))
+            ? Enumerable.Range(0, key.Place.StartsWith("windows", StringComparison.Ordinal) ? windows : cloths).Select(index => key.Place.Replace("[]", FormattableString.Invariant($"[{index}]"), StringComparison.Ordinal))
             : [key.Place]),
     ];
 

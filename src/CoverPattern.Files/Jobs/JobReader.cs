@@ -40,7 +40,7 @@ public static class JobReader
         var date = top.Take<DateOnly>("date", Values.Day);
         var covers = top.Take<int>("covers", Values.Whole);
         var frame = FrameReader.Read(top.Section("frame"), notes);
-        var standOff = ReadStandOff(top.Section("standOff"));
+        var standOff = ReadStandOff(top.Section("standOff"), top.States("windows"));
         var ease = top.Take<double>("ease", Values.Ratio);
         var deck = DeckReader.Read(top.Section("deck"), notes);
         var skirt = ReadSkirt(top.Section("skirt"));
@@ -51,16 +51,20 @@ public static class JobReader
         var cloths = ClothReader.Read(top.Sections("cloths"), notes);
         table.CheckJoins(cloths);
         var rates = RatesReader.Read(top.Section("rates"), cloths, notes);
+        var windows = WindowReader.Read(top.Sections("windows"), cloths, notes);
+        var clearances = WindowReader.ReadClearances(top.Section("clearances"), top.States("windows"));
         var lay = ReadLay(top.Section("lay"));
         // Where the list of cloths is refused as a whole, nobody knows how many there are.
         var countOfCloths = notes.AreClean("cloths") ? cloths.Length : (int)JobKeys.Find("cloths")!.Most;
-        var confirmed = ConfirmedReader.Read(top.Items("confirmed"), countOfCloths, notes);
+        var confirmed = ConfirmedReader.Read(top.Items("confirmed"), (countOfCloths, windows.Length), notes);
         var job = new Job(version, title, date, covers, frame, standOff, ease, skirt, hem, seam, cloths, lay, notes.Assumed, confirmed)
         {
             Deck = deck,
             Panels = panels,
             MakeUps = table.Entries,
             Rates = rates,
+            Windows = windows,
+            Clearances = clearances,
         };
         DeckReader.Check(job, notes);
         return job;
@@ -74,10 +78,15 @@ public static class JobReader
         return allowed;
     }
 
-    private static StandOffWish ReadStandOff(JobSection section) => new(
-        section.Take<Measure>("tubeRadius", Values.Length),
-        section.Take<Measure>("hubHeight", Values.Length),
-        section.Take<Measure>("padding", Values.Length));
+    private static StandOffWish ReadStandOff(JobSection section, bool hasOpenings)
+    {
+        var standOff = new StandOffWish(
+            section.Take<Measure>("tubeRadius", Values.Length),
+            section.Take<Measure>("hubHeight", Values.Length),
+            section.Take<Measure>("padding", Values.Length));
+        // Only openings keep clear of hubs; without them nothing is assumed.
+        return hasOpenings || section.States("hubRadius") ? standOff with { HubRadius = section.Take<Measure>("hubRadius", Values.Length) } : standOff;
+    }
 
     private static SkirtWish ReadSkirt(JobSection section) => new(
         section.Take<Measure>("drop", Values.Length),

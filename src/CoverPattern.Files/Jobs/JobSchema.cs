@@ -80,6 +80,9 @@ public static class JobSchema
         KeyKind.Places => new() { ["type"] = "array", ["maxItems"] = (int)key.Most, ["uniqueItems"] = true, ["items"] = new JsonObject { ["enum"] = Places() } },
         KeyKind.Whole => new() { ["type"] = "integer", ["minimum"] = (int)key.Least, ["maximum"] = (int)key.Most },
         KeyKind.Length => Quantity(key, LengthParser.Pattern),
+        KeyKind.SignedLength => Quantity(key, LengthParser.SignedPattern),
+        KeyKind.Rows => new() { ["type"] = new JsonArray("integer", "string"), ["minimum"] = 1, ["maximum"] = (int)key.Most, ["pattern"] = RowsPattern },
+        KeyKind.Labels => Labels(key),
         KeyKind.Ratio => Quantity(key, RatioParser.Pattern),
         KeyKind.HubLengths => new() { ["type"] = "object", ["minProperties"] = 1, ["additionalProperties"] = Quantity(key, LengthParser.SignedPattern) },
         KeyKind.Fall => Quantity(key, FallParser.Pattern),
@@ -95,8 +98,6 @@ public static class JobSchema
         KeyKind.Flag => new() { ["type"] = "boolean" },
         KeyKind.Day => new() { ["type"] = "string", ["pattern"] = DayPattern },
         KeyKind.Cut => new() { ["type"] = new JsonArray("integer", "string"), ["minimum"] = 1, ["maximum"] = MostRows, ["pattern"] = CutPattern },
-        KeyKind.Rows => new() { ["type"] = new JsonArray("integer", "string"), ["minimum"] = 1, ["maximum"] = (int)key.Most, ["pattern"] = RowsPattern },
-        KeyKind.Labels => Labels(key),
         KeyKind.PieceName => new() { ["type"] = "string", ["maxLength"] = (int)key.Most, ["pattern"] = PieceNames.Pattern },
         _ => throw new InvalidOperationException($"Key {key.Place} has no form."),
     };
@@ -123,6 +124,6 @@ public static class JobSchema
         ["maxLength"] = LengthParser.LongestText,
     };
 
-    /// <summary>Places that may be confirmed, for as many cloths as a job may have.</summary>
-    private static JsonArray Places() => new([.. JobKeys.Confirmable((int)JobKeys.Find("cloths")!.Most).Select(place => (JsonNode)place)]);
+    /// <summary>Places that may be confirmed, for as many cloths and windows as a job may have.</summary>
+    private static JsonArray Places() => new([.. JobKeys.Confirmable((int)JobKeys.Find("cloths")!.Most, (int)JobKeys.Find("windows")!.Most).Select(place => (JsonNode)place)]);
 }

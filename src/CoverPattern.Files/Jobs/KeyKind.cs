@@ -18,6 +18,15 @@ internal enum KeyKind
     /// <summary>A length with its unit, or a number of millimetres.</summary>
     Length,
 
+    /// <summary>A length that may have a sign.</summary>
+    SignedLength,
+
+    /// <summary>Rows of facets: "2", "1-3" or "rest".</summary>
+    Rows,
+
+    /// <summary>Labels in brackets, such as "F1.07" or "H0.02-H1.01".</summary>
+    Labels,
+
     /// <summary>A ratio with a per cent sign, or a number.</summary>
     Ratio,
 
@@ -62,12 +71,6 @@ internal enum KeyKind
 
     /// <summary>The name of a cut, or a number of rows.</summary>
     Cut,
-
-    /// <summary>Rows of facets: "2", "1-3" or "rest".</summary>
-    Rows,
-
-    /// <summary>Labels in brackets, such as "F1.07" or "H0.02-H1.01".</summary>
-    Labels,
 
     /// <summary>The name of a piece, safe in labels.</summary>
     PieceName,

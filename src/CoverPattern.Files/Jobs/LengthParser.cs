@@ -32,6 +32,10 @@ public static class LengthParser
     private const string DecimalForm = WholeForm + "(?:[.,][0-9]{1,9})?";
     private const string FractionForm = "(?:" + WholeForm + " +)?[0-9]{1,2}/[0-9]{1,2}";
 
+    private const string Unsigned =
+        "(?:" + DecimalForm + " *(?:mm|cm|m)|" + FractionForm + " *(?:in|\"|ft|')|" + DecimalForm + " *(?:in|\"|ft|')|"
+        + WholeForm + " *(?:ft *|' *)(?:" + FractionForm + "|" + DecimalForm + ") *(?:in|\")) *$";
+
     private const decimal MillimetresPerInch = 25.4m;
     private const decimal InchesPerFoot = 12;
 

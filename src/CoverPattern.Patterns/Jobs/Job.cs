@@ -45,4 +45,10 @@ public sealed record Job(
 
     /// <summary>What the work costs; whatever is not stated is not priced.</summary>
     public RatesWish Rates { get; init; } = RatesWish.None;
+
+    /// <summary>Round windows.</summary>
+    public ImmutableArray<WindowWish> Windows { get; init; } = [];
+
+    /// <summary>What openings keep clear.</summary>
+    public ClearanceWish Clearances { get; init; } = ClearanceWish.Usual;
 }

@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 using System.Linq;
 using CoverPattern.Geometry;
 using CoverPattern.Patterns.Jobs;
+using CoverPattern.Patterns.Openings;
 using CoverPattern.Patterns.Seams;
 using CoverPattern.Patterns.Shells;
 
@@ -45,6 +46,7 @@ internal sealed class DraftMaker
             Faces = [.. panel.Patches.Zip(panel.FlatMaps, (patch, map) => turn.After(map).Apply(subdivision.Patches[patch].Corners))],
             FaceLabels = [.. faces.Select(face => shell.Faces[face].Label)],
             Folds = [.. panel.Folds.Select(fold => Line(panel, fold, turn))],
+            Cutouts = [.. panel.Patches.Zip(panel.FlatMaps).SelectMany(pair => subdivision.Patches[pair.First].Holes.Select(hole => Cutout(hole, turn.After(pair.Second))))],
         };
     }
 
@@ -66,6 +68,17 @@ internal sealed class DraftMaker
             ? job.Hem.Allowance
             : Allowance.OfSeam(arc.MakeUp!, side);
         return new DraftRun(new ArcSide(arc.Label, arc.First != edge.Side), classes[edge.Arc], side, allowance);
+    }
+
+    /// <summary>A hole, carried with its patch to the draft; its rim has the first side of the line on the cover.</summary>
+    private DraftCutout Cutout(PatchHole hole, RigidMap map)
+    {
+        var region = hole.Region;
+        var up = map.Apply(region.Up) - map.Apply(default(Point2));
+        return new DraftCutout(region.Purpose, new DraftRun(new ArcSide(region.Label, IsSecond: false), classes[hole.Arc], EdgeSide.None, region.Allowance)
+        {
+            Round = new RoundEdge(map.Apply(region.Centre.At), region.Radius, WindowMarks.Quarters(up, region.Radius)),
+        });
     }
 
     private FoldLine Line(Panel panel, int fold, RigidMap turn)

@@ -2,11 +2,11 @@ using CoverPattern.Patterns.Jobs;
 
 namespace CoverPattern.Patterns.Seams;
 
-/// <summary>A straight line of the cut-up surface, with one or two patches beside it.</summary>
+/// <summary>A line of the cut-up surface with one or two patches beside it: straight, or the closed rim of a hole.</summary>
 /// <param name="Label">Letter of its role and a number, such as "S017".</param>
 /// <param name="Role">What it is for.</param>
 /// <param name="MakeUp">How it is made, for a seam; null elsewhere.</param>
 /// <param name="LengthMm">Length on the surface, millimetres; the one length of both sides.</param>
 /// <param name="First">The side of the patch that lies over; of a fold or hem the first patch in order.</param>
-/// <param name="Second">The other side; null at the hem.</param>
+/// <param name="Second">The other side; null at the hem, and at a rim, whose other side belongs to what fills the hole.</param>
 public sealed record Arc(string Label, EdgeRole Role, MakeUp? MakeUp, double LengthMm, PatchSide First, PatchSide? Second);

@@ -4,11 +4,12 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Linq;
 using CoverPattern.Geometry;
+using CoverPattern.Patterns.Openings;
 using CoverPattern.Patterns.Shells;
 
 namespace CoverPattern.Patterns.Seams;
 
-/// <summary>Cuts a shell along its hem, face by face in chart coordinates.</summary>
+/// <summary>Cuts a shell along its hem and round its openings, face by face in chart coordinates.</summary>
 /// <remarks>
 /// Height above the hem is linear on a plane face, so each edge is crossed at most once; the crossing is computed once an
 /// edge, as a fraction of it, and both faces use that record.
@@ -21,7 +22,9 @@ public static class Subdivider
     /// <summary>Cuts the shell.</summary>
     /// <param name="shell">The finished surface, not yet clipped.</param>
     /// <param name="plan">What becomes of its edges.</param>
-    public static Subdivision Cut(Shell shell, SeamPlan plan)
+    /// <param name="regions">What is taken out of it, each wholly inside one face and above the hem; none by default.</param>
+    /// <exception cref="ArgumentException">A region lies where nothing is left of its face.</exception>
+    public static Subdivision Cut(Shell shell, SeamPlan plan, ImmutableArray<Region> regions = default)
     {
         ArgumentNullException.ThrowIfNull(shell);
         ArgumentNullException.ThrowIfNull(plan);
@@ -31,12 +34,9 @@ public static class Subdivider
             .Where(clip => clip.Corners.Length >= 3 && Width(clip) >= LeastPatch)
             .ToImmutableArray();
         var arcs = ArcsOf(shell, plan, outlines, out var arcsOfPatches);
-        return new Subdivision(
-            [.. outlines.Select((clip, i) => new Patch(clip.Face, clip.Corners, arcsOfPatches[i]))],
-            arcs)
-        {
-            Panels = plan.Panels,
-        };
+        var whole = outlines.Select((clip, i) => new Patch(clip.Face, clip.Corners, arcsOfPatches[i])).ToImmutableArray();
+        var (patches, rims) = RegionCutter.Cut(whole, regions.IsDefault ? [] : regions, arcs.Length);
+        return new Subdivision(patches, [.. arcs, .. rims]) { Panels = plan.Panels };
     }
 
     private static double Width(FaceClip clip)

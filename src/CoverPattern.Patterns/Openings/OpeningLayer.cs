@@ -1,0 +1,67 @@
+using System;
+using System.Collections.Generic;
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Linq;
+using CoverPattern.Geometry;
+using CoverPattern.Patterns.Frames;
+using CoverPattern.Patterns.Jobs;
+using CoverPattern.Patterns.Shells;
+
+namespace CoverPattern.Patterns.Openings;
+
+/// <summary>Lays the openings of a job on its shell: where each lies, and whether it can be there.</summary>
+public static class OpeningLayer
+{
+    // How well the largest circle is found in a facet of more than three sides, millimetres.
+    private const double CentreError = 0.01;
+
+    /// <summary>Lays every opening.</summary>
+    /// <param name="job">Windows, clearances and stand-off are read.</param>
+    /// <param name="frame">The frame; openings keep clear of its struts and hubs.</param>
+    /// <param name="shell">The surface that openings are taken out of.</param>
+    /// <returns>The openings, in order of facets and of the job's entries; seams are not looked at, for they are not planned yet.</returns>
+    public static OpeningLaying Lay(Job job, Frame frame, Shell shell)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        ArgumentNullException.ThrowIfNull(frame);
+        ArgumentNullException.ThrowIfNull(shell);
+        var faults = new List<Fault>();
+        var wished = job.Windows
+            .SelectMany((wish, entry) => WindowFacets.Find(wish, entry, frame, faults).Select(face => (Face: face, Entry: entry, Wish: wish)))
+            .OrderBy(window => window.Face).ThenBy(window => window.Entry)
+            .ToArray();
+        var windows = wished.Select((window, i) => Place(shell, window.Face, window.Entry, window.Wish, Names(shell, wished, i))).ToImmutableArray();
+        var check = new WindowCheck(job, frame, shell);
+        check.Look(windows);
+        return new OpeningLaying(windows, [.. faults, .. check.Faults], [.. check.Notices]);
+
+        static (string Label, string Rim) Names(Shell shell, (int Face, int Entry, WindowWish Wish)[] wished, int index)
+        {
+            var number = 1 + wished.Take(index).Count(other => other.Face == wished[index].Face);
+            var label = "W" + shell.Faces[wished[index].Face].Label[1..] + (number > 1 ? string.Create(CultureInfo.InvariantCulture, $"-{number}") : string.Empty);
+            return (label, "R" + (index + 1).ToString("D3", CultureInfo.InvariantCulture));
+        }
+    }
+
+    private static LaidWindow Place(Shell shell, int face, int entry, WindowWish wish, (string Label, string Rim) names)
+    {
+        var up = FacePlane.UpOf(shell, face);
+        var right = -1 * up.QuarterTurned();
+        var at = Incentre(shell.Faces[face].Chart) + (wish.Right.Millimetres * right) + (wish.Up.Millimetres * up);
+        var region = new Region(names.Rim, "window", new SurfacePoint(face, at), wish.ApertureRadius, up, wish.TurnUnder.Millimetres);
+        return new LaidWindow(names.Label, entry, wish, region);
+    }
+
+    /// <summary>Centre of the circle that touches all sides of a triangle; of a larger polygon, of the largest circle inside.</summary>
+    private static Point2 Incentre(ImmutableArray<Point2> chart)
+    {
+        if (chart.Length != 3)
+        {
+            return InscribedCircle.Largest(chart, CentreError).Centre;
+        }
+
+        double[] facing = [Point2.Distance(chart[1], chart[2]), Point2.Distance(chart[2], chart[0]), Point2.Distance(chart[0], chart[1])];
+        return (1 / facing.Sum()) * ((facing[0] * chart[0]) + (facing[1] * chart[1]) + (facing[2] * chart[2]));
+    }
+}

@@ -1,0 +1,15 @@
+using System.Collections.Immutable;
+using System.Linq;
+using CoverPattern.Patterns.Jobs;
+
+namespace CoverPattern.Patterns.Openings;
+
+/// <summary>All openings of a shell, or what is wrong with them.</summary>
+/// <param name="Windows">In order of their rims.</param>
+/// <param name="Faults">What the job must change; empty when all is well.</param>
+/// <param name="Notices">What a person should know.</param>
+public sealed record OpeningLaying(ImmutableArray<LaidWindow> Windows, ImmutableArray<Fault> Faults, ImmutableArray<Notice> Notices)
+{
+    /// <summary>What is taken out of the shell.</summary>
+    public ImmutableArray<Region> Regions => [.. Windows.Select(window => window.Region)];
+}

@@ -41,8 +41,7 @@ internal sealed class PatternFacts
     /// <summary>A row for each edge, then for each hole.</summary>
     public IEnumerable<string[]> Edges(Pattern pattern) =>
     [
-        .. pattern.Runs.Select((run, i) => Edge(pattern, i, run, Words.Edge(run))),
-        .. pattern.Cutouts.Select((cutout, i) => Edge(pattern, pattern.Runs.Length + i, cutout.Run, cutout.Purpose)),
+        .. pattern.AllRuns.Select((run, i) => Edge(pattern, i, run, Name(pattern, i))),
     ];
 
     /// <summary>Marks inside the piece, each kind once.</summary>
@@ -77,10 +76,8 @@ internal sealed class PatternFacts
         ? Printed.Word(run.Role)
         : $"{run.Arc} \u2192 {Covers.PlaceOf(run.Partner.Piece)} {Name(patternOf[run.Partner.Piece], run.Partner.Run)}";
 
-    /// <summary>An edge by its corners, or a hole by its purpose.</summary>
-    public static string Name(Pattern pattern, int run) => run < pattern.Runs.Length
-        ? Words.Edge(pattern.Runs[run])
-        : pattern.Cutouts[run - pattern.Runs.Length].Purpose;
+    /// <summary>An edge by its corners, or by what it is all round.</summary>
+    public static string Name(Pattern pattern, int run) => Words.Edge(pattern.AllRuns[run]);
 
     /// <summary>The one piece of a cover that has this pattern; null when there are several.</summary>
     private Piece? Only(Pattern pattern) => different[pattern.Id].Take(2).ToArray() is [var piece] ? piece : null;
@@ -95,6 +92,6 @@ internal sealed class PatternFacts
         var notches = pattern.Notches.Where(notch => notch.Run == index).ToArray();
         return notches.Length == 0
             ? "none"
-            : $"{string.Join(", ", notches.Select(notch => Lengths.Ruler.Of(notch.AtMm)))} from {Printed.Count(run.From + 1)}, {string.Join(" and ", notches.Select(notch => Printed.Word(notch.Form)).Distinct())}";
+            : $"{string.Join(", ", notches.Select(notch => Lengths.Ruler.Of(notch.AtMm)))} from {(run.IsClosed ? "the right" : Printed.Count(run.From + 1))}, {string.Join(" and ", notches.Select(notch => Printed.Word(notch.Form)).Distinct())}";
     }
 }

@@ -37,7 +37,8 @@ internal static class PatternFigure
     /// <param name="pattern">The pattern, seen from outside.</param>
     /// <param name="sides">What is printed along its edges, one text an edge.</param>
     /// <param name="scale">One to how many.</param>
-    public static Figure Draw(Pattern pattern, ImmutableArray<string> sides, double scale)
+    /// <param name="ruler">How lengths are printed.</param>
+    public static Figure Draw(Pattern pattern, ImmutableArray<string> sides, double scale, Ruler ruler)
     {
         var small = new SmallPattern(pattern, 1 / scale);
         var taken = new TakenPlaces();
@@ -58,7 +59,6 @@ internal static class PatternFigure
             leaders.AddRange(leader);
         }
 
-<<<<<<< HEAD
         foreach (var run in pattern.Runs.Where(run => !run.IsClosed))
         {
             Add(texts, taken, Corner(small, run.From, taken));
@@ -67,12 +67,7 @@ internal static class PatternFigure
         foreach (var cutout in pattern.Cutouts)
         {
             var place = small.Apply(Rings.Bounds(cutout.Rim).Centre);
-            Add(texts, taken, new FigureText("side", $"{cutout.Purpose} {RoundShapes.Diameter(cutout.Rim)}", place, SideText, 0, TextAnchor.Middle));
-=======
-        foreach (var corner in TapeSetting.Corners(pattern))
-        {
-            Add(texts, taken, Corner(small, corner, taken));
->>>>>>> b1ba6dc (Set out pieces of any number of corners by tape, print inches for a shop that types them, count mirrored pieces, name partners; two abreast where patterns are many)
+            Add(texts, taken, new FigureText("side", $"{cutout.Purpose} {RoundShapes.Diameter(cutout.Rim, ruler)}", place, SideText, 0, TextAnchor.Middle));
         }
 
         var reach = Rings.Bounds([.. small.CutLine, .. texts.SelectMany(text => text.Box())]);

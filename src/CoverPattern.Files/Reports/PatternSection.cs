@@ -25,7 +25,7 @@ internal static class PatternSection
         {
             page.Open("section", ("class", "pattern"), ("id", "pattern-" + pattern.Id));
             page.Open("div", ("class", "drawing"));
-            FigureSvg.Write(page, PatternFigure.Draw(pattern, facts.Sides(pattern), scale));
+            FigureSvg.Write(page, PatternFigure.Draw(pattern, facts.Sides(pattern), scale, facts.Lengths.Ruler));
             page.Close();
             page.Open("div", ("class", "facts"));
             Write(page, pattern, facts);
@@ -41,17 +41,11 @@ internal static class PatternSection
 
     private static void Write(PageWriter page, Pattern pattern, PatternFacts facts)
     {
-<<<<<<< HEAD
-        page.Line("h3", FormattableString.Invariant($"{pattern.Id}: cut {pattern.Quantity}"));
-        page.Line("p", pattern.Cloth);
-        page.Table("edges", ["Edge", "Is", "Class", "Length", "Allow.", "Notches at"], pattern.AllRuns.Select((run, i) => new[]
-=======
         page.Line("h3", $"{pattern.Id}: cut {CutCount.Of(pattern, facts.Set)}");
         page.Line("p", pattern.Cloth, ("class", "cloth"));
         page.Table("edges", ["Edge", "Is", "Class", "Length", "Allow.", "Notches at"], facts.Edges(pattern));
         Tape(page, pattern, facts);
         foreach (var text in PatternFacts.Marks(pattern))
->>>>>>> b1ba6dc (Set out pieces of any number of corners by tape, print inches for a shop that types them, count mirrored pieces, name partners; two abreast where patterns are many)
         {
             page.Line("p", text);
         }
@@ -69,7 +63,7 @@ internal static class PatternSection
         ImmutableArray<string> steps = [.. TapeSetting.Steps(pattern, facts.Lengths)];
         if (steps.IsEmpty)
         {
-            page.Line("p", "An outline with curves cannot be set out by tape: take it from the drawn files, which are of true size.");
+            page.Line("p", "An outline with curves is not set out by tape: take it from the drawn files, which are of true size.");
             return;
         }
 
@@ -88,22 +82,4 @@ internal static class PatternSection
             page.Line("p", $"{name}, to check: {string.Join(", ", checks)}", ("class", "checks"));
         }
     }
-<<<<<<< HEAD
-
-    private static string Notches(Pattern pattern, int index, EdgeRun run)
-    {
-        var notches = pattern.Notches.Where(notch => notch.Run == index).ToArray();
-        return notches.Length == 0
-            ? "none"
-            : $"{string.Join(", ", notches.Select(notch => Printed.Mm(notch.AtMm)))} from {(run.IsClosed ? "the right" : Printed.Count(run.From + 1))}, {string.Join(" and ", notches.Select(notch => Printed.Word(notch.Form)).Distinct())}";
-    }
-
-    private static string Users(Piece[] pieces, bool isFirstOnly)
-    {
-        var shown = isFirstOnly ? pieces.Where(piece => Covers.CoverOf(piece.Label) == Covers.CoverOf(pieces[0].Label)) : pieces;
-        var labels = shown.Select(piece => (isFirstOnly ? Covers.PlaceOf(piece.Label) : piece.Label) + (piece.Mirrored ? " (mirrored)" : string.Empty));
-        return (isFirstOnly ? "Pieces of each cover: " : "Pieces: ") + string.Join(", ", labels);
-    }
-=======
->>>>>>> b1ba6dc (Set out pieces of any number of corners by tape, print inches for a shop that types them, count mirrored pieces, name partners; two abreast where patterns are many)
 }

@@ -28,17 +28,8 @@ internal static class PieceSection
         {
             Covers.PlaceOf(piece.Label),
             piece.Pattern + (piece.Mirrored ? " mirrored" : string.Empty),
-<<<<<<< HEAD
-            string.Join("; ", piece.Runs.Select((run, i) => $"{Words.Edge(patterns[piece.Pattern].AllRuns[i])}: {Joined(run)}")),
-        }));
-
-        string Joined(PieceRun run) => run.Partner is null
-            ? Printed.Word(run.Role)
-            : $"{run.Arc} \u2192 {Covers.PlaceOf(run.Partner.Piece)} {Words.Edge(patternOf[run.Partner.Piece].AllRuns[run.Partner.Run])}";
-=======
             string.Join("; ", piece.Runs.Select((run, i) => $"{PatternFacts.Name(patterns[piece.Pattern], i)}: {facts.Joined(run)}")),
         }));
         page.Close();
->>>>>>> b1ba6dc (Set out pieces of any number of corners by tape, print inches for a shop that types them, count mirrored pieces, name partners; two abreast where patterns are many)
     }
 }

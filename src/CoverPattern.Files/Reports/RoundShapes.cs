@@ -26,5 +26,5 @@ internal static class RoundShapes
         run < pattern.Runs.Length ? pattern.SewLine : pattern.Cutouts[run - pattern.Runs.Length].Rim;
 
     /// <summary>Diameter of the circle of a ring's area, in print.</summary>
-    public static string Diameter(ImmutableArray<Point2> ring) => Printed.Mm(2 * Math.Sqrt(Math.Abs(Rings.SignedArea(ring)) / Math.PI));
+    public static string Diameter(ImmutableArray<Point2> ring, Ruler ruler) => ruler.Of(2 * Math.Sqrt(Math.Abs(Rings.SignedArea(ring)) / Math.PI));
 }

@@ -12,12 +12,6 @@ internal sealed class SideLengths
     // Edges of a class differ by grid steps only; what differs by more than a tenth of a pen line is told as it is.
     private const double Equal = 0.05;
 
-<<<<<<< HEAD
-    public SideLengths(PieceSet set) => byClass = set.Patterns
-        .SelectMany(pattern => pattern.AllRuns)
-        .GroupBy(run => run.ArcClass, StringComparer.Ordinal)
-        .ToImmutableSortedDictionary(runs => runs.Key, runs => Printed.Mm(runs.Min(run => run.LengthMm)), StringComparer.Ordinal);
-=======
     private readonly ImmutableSortedDictionary<string, double> byClass;
 
     /// <param name="set">The patterns.</param>
@@ -26,14 +20,13 @@ internal sealed class SideLengths
     {
         Ruler = ruler;
         byClass = set.Patterns
-            .SelectMany(pattern => pattern.Runs.Concat(pattern.Cutouts.Select(cutout => cutout.Run)))
+            .SelectMany(pattern => pattern.AllRuns)
             .GroupBy(run => run.ArcClass, StringComparer.Ordinal)
             .ToImmutableSortedDictionary(runs => runs.Key, runs => runs.Min(run => run.LengthMm), StringComparer.Ordinal);
     }
 
     /// <summary>How lengths are printed.</summary>
     public Ruler Ruler { get; }
->>>>>>> b1ba6dc (Set out pieces of any number of corners by tape, print inches for a shop that types them, count mirrored pieces, name partners; two abreast where patterns are many)
 
     /// <summary>The printed length of an edge, without its unit.</summary>
     public string Of(EdgeRun run)

@@ -44,35 +44,24 @@ internal sealed class SmallPattern(Pattern pattern, double ratio)
     /// <summary>Bars from the sew line to a little beyond the cut line.</summary>
     public IEnumerable<FigureLine> Notches => pattern.Notches.Select(notch =>
     {
-<<<<<<< HEAD
         var (at, outer, inner) = (Apply(notch.OnSewLine), Apply(notch.Outer), Apply(notch.Inner));
         return new FigureLine("notch", [at, outer + (NotchBeyond * (outer - inner).Unit())], IsClosed: false);
-=======
-        var (at, end) = (Apply(notch.OnSewLine), Apply(notch.Outer));
-        var beyond = at == end ? default : NotchBeyond * (end - at).Unit();
-        return new FigureLine("notch", [at, end + beyond], IsClosed: false);
->>>>>>> b1ba6dc (Set out pieces of any number of corners by tape, print inches for a shop that types them, count mirrored pieces, name partners; two abreast where patterns are many)
     });
 
     public Point2 Apply(Point2 point) => ratio * point;
 
-<<<<<<< HEAD
-    /// <summary>The sew line of a run (of a closed one a short piece at its lowest corner), the direction out of the piece there, and its allowance.</summary>
+    /// <summary>
+    /// The sew line of a run (of a curve its middle step, of a closed one a short piece at its lowest corner), the direction out of
+    /// the piece there, and its allowance.
+    /// </summary>
     public (Point2 From, Point2 To, Point2 Outward, double Allowance) Side(int run)
     {
         var edge = pattern.AllRuns[run];
-        var (from, to) = edge.IsClosed ? Lowest(RoundShapes.RingOf(pattern, run)) : (SewLine[edge.From], SewLine[edge.To]);
-=======
-    /// <summary>The sew line of a run, of a curve its middle step, the direction out of the piece there, and its allowance.</summary>
-    public (Point2 From, Point2 To, Point2 Outward, double Allowance) Side(int run)
-    {
-        var edge = pattern.Runs[run];
-        var steps = (edge.To - edge.From + SewLine.Length) % SewLine.Length;
-        var middle = edge.From + ((steps == 0 ? SewLine.Length : steps) / 2);
-        var (from, to) = steps == 1
-            ? (SewLine[edge.From], SewLine[edge.To])
+        var steps = edge.IsClosed ? 1 : (edge.To - edge.From + SewLine.Length) % SewLine.Length;
+        var middle = edge.From + ((steps - 1) / 2);
+        var (from, to) = edge.IsClosed
+            ? Lowest(RoundShapes.RingOf(pattern, run))
             : (SewLine[middle % SewLine.Length], SewLine[(middle + 1) % SewLine.Length]);
->>>>>>> b1ba6dc (Set out pieces of any number of corners by tape, print inches for a shop that types them, count mirrored pieces, name partners; two abreast where patterns are many)
         return (from, to, -1 * (to - from).Unit().QuarterTurned(), ratio * edge.AllowanceMm);
     }
 

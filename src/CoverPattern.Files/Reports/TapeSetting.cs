@@ -41,25 +41,19 @@ internal static class TapeSetting
     /// <param name="lengths">Printed lengths of edges.</param>
     public static IEnumerable<string> Steps(Pattern pattern, SideLengths lengths)
     {
-<<<<<<< HEAD
         foreach (var cutout in pattern.Cutouts)
         {
-            yield return $"Hole for {cutout.Purpose}: circle of diameter {RoundShapes.Diameter(cutout.Rim)}";
+            yield return $"Hole for {cutout.Purpose}: circle of diameter {RoundShapes.Diameter(cutout.Rim, lengths.Ruler)}";
         }
 
-        var bottom = Base(pattern);
-        if (bottom.IsClosed)
+        var corners = Corners(pattern);
+        if (pattern.Runs.Any(run => run.IsClosed))
         {
-            yield return $"Circle of diameter {RoundShapes.Diameter(pattern.SewLine)}";
+            yield return $"Circle of diameter {RoundShapes.Diameter(pattern.SewLine, lengths.Ruler)}";
             yield break;
         }
 
-        yield return $"Base {Words.Edge(bottom)}: {lengths.Of(bottom)}";
-        foreach (var corner in pattern.Runs.Select(run => run.From).Where(corner => corner != bottom.From && corner != bottom.To))
-=======
-        var corners = Corners(pattern);
         if (corners.Length < 3)
->>>>>>> b1ba6dc (Set out pieces of any number of corners by tape, print inches for a shop that types them, count mirrored pieces, name partners; two abreast where patterns are many)
         {
             yield break;
         }

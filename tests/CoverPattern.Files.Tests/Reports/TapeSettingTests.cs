@@ -67,7 +67,7 @@ public class TapeSettingTests
     }
 
     [Fact]
-    public void Steps_ClosedCurve_None()
+    public void Steps_ClosedCurve_DiameterOfTheCircleOfItsArea()
     {
         ImmutableArray<Point2> ring = [.. Enumerable.Range(0, 64).Select(i => RigidMap.FromDegrees(i * 360.0 / 64, default, mirrored: false).Apply(new Point2(300, 0)))];
         var circle = SamplePieces.Set.Patterns[0] with
@@ -77,7 +77,8 @@ public class TapeSettingTests
         };
         var lengths = new SideLengths(new PieceSet([circle], []), Millimetres);
 
-        Assert.Empty(TapeSetting.Steps(circle, lengths));
+        // Area of the 64 corners: 32 * 300^2 * sin(360/64 degrees) = 282,289 mm2, a circle of 599.5 mm.
+        Assert.Equal(["Circle of diameter 600"], TapeSetting.Steps(circle, lengths));
         Assert.Equal((0, 32), TapeSetting.Base(circle));
     }
 

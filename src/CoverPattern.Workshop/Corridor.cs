@@ -40,11 +40,13 @@ public static class Corridor
             return new WorkshopOutcome(null, panels.Faults);
         }
 
-        var cut = Subdivider.Cut(shell, SeamPlanner.Plan(job, shell, panels));
+        var cut = HubStops.Shorten(job, shell, Subdivider.Cut(shell, SeamPlanner.Plan(job, shell, panels)));
+        var bulks = BulkCounter.Count(job, cut, CrossingFinder.Find(shell, cut));
         var finishing = PieceFinisher.Finish(job, shell, cut, PanelFlattener.Flatten(cut));
-        if (!finishing.Faults.IsEmpty)
+        var faults = finishing.Faults.AddRange(BulkCheck.Faults(job, bulks));
+        if (!faults.IsEmpty)
         {
-            return new WorkshopOutcome(null, finishing.Faults);
+            return new WorkshopOutcome(null, faults);
         }
 
         Say("lays");
@@ -54,8 +56,8 @@ public static class Corridor
         Prove(lays, finishing.Set);
         var estimate = Estimator.Count(job, finishing.Set, lays);
         ImmutableArray<Notice> notices =
-            [.. ShellCheck.Check(job, frame, shell).Concat(SkirtCheck.Check(job, frame, shell)).Concat(ClearanceCheck.Check(job, frame, shell)).Concat(panels.Notices).Concat(SubdivisionCheck.Check(shell, cut)).Concat(Cautions.For(job, estimate)).OrderByDescending(notice => notice.Level)];
-        return new WorkshopOutcome(new Result(jobText, job, frame, shell, cut, finishing.Set, lays, estimate, notices), []);
+            [.. ShellCheck.Check(job, frame, shell).Concat(SkirtCheck.Check(job, frame, shell)).Concat(ClearanceCheck.Check(job, frame, shell)).Concat(panels.Notices).Concat(SubdivisionCheck.Check(shell, cut)).Concat(BulkCheck.Notices(job, bulks)).Concat(finishing.Notices).Concat(Cautions.For(job, estimate)).OrderByDescending(notice => notice.Level)];
+        return new WorkshopOutcome(new Result(jobText, job, frame, shell, cut, finishing.Set, lays, estimate, notices) { Crossings = bulks }, []);
 
         void Say(string stage)
         {

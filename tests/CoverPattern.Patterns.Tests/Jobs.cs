@@ -41,7 +41,7 @@ internal static class Jobs
     internal static (Shell Shell, Subdivision Cut, PieceFinishing Finishing) Pieces(Job job)
     {
         var (shell, panels) = Panels(job);
-        var cut = Subdivider.Cut(shell, SeamPlanner.Plan(job, shell, panels));
+        var cut = HubStops.Shorten(job, shell, Subdivider.Cut(shell, SeamPlanner.Plan(job, shell, panels)));
         return (shell, cut, PieceFinisher.Finish(job, shell, cut, PanelFlattener.Flatten(cut)));
     }
 }

@@ -38,7 +38,10 @@ internal static class ClothReader
             section.Take<Measure>("safetyStrip", Values.Length),
             section.States("mass") ? section.Take<double>("mass", Values.Mass) : null,
             section.Take<Nap>("nap", Values.Word),
-            section.Take<string>("face", Values.Word) is not "reversible");
+            section.Take<string>("face", Values.Word) is not "reversible")
+        {
+            Thickness = section.States("thickness") ? section.Take<Measure>("thickness", Values.Length) : null,
+        };
         if (notes.AreClean(section.PlaceOf("rollWidth"), section.PlaceOf("selvedge"), section.PlaceOf("safetyStrip"))
             && section.States("rollWidth")
             && cloth.UsableWidth <= 0)

@@ -48,6 +48,8 @@ public static class JobReader
         var seam = ReadSeam(top.Section("seam"));
         var hem = HemReader.Read(top.Section("hem"), seam.MakeUp.Form, notes);
         var panels = PanelReader.Read(top.Sections("panels"), notes);
+        var limits = ReadLimits(top.Section("limits"));
+        var marks = MarkReader.Read(top.Section("marks"), seam);
         var cloths = ClothReader.Read(top.Sections("cloths"), notes);
         var lay = ReadLay(top.Section("lay"));
         // Where the list of cloths is refused as a whole, nobody knows how many there are.
@@ -57,6 +59,8 @@ public static class JobReader
         {
             Deck = deck,
             Panels = panels,
+            Limits = limits,
+            Marks = marks,
         };
         DeckReader.Check(job, notes);
         return job;
@@ -84,9 +88,17 @@ public static class JobReader
         var makeUp = section.Take<MakeUpForm>("makeUp", Values.Word);
         return SeamWish.Of(makeUp, section.Take<Measure>("width", Values.Length, MakeUpDefaults.SeamWidth(makeUp))) with
         {
+            Corners = section.Take<CornerStyle>("corners", Values.Word),
+            StopAtHubs = (makeUp is MakeUpForm.Felled or MakeUpForm.FolderFelled || section.States("stopAtHubs")) && section.Take<bool>("stopAtHubs", Values.Flag),
             Turned = section.States("turned") ? section.Take<ImmutableArray<string>>("turned", Values.Labels) : [],
         };
     }
+
+    private static LimitWish ReadLimits(JobSection section) => new(
+        section.Take<Measure>("thickness", Values.Length),
+        section.Take<int>("felledSeamsAtHub", Values.Whole),
+        section.Take<int>("seamsAtHub", Values.Whole),
+        section.Take<int>("seamsElsewhere", Values.Whole));
 
     private static LayWish ReadLay(JobSection section) => new(
         section.Take<Measure>("spacing", Values.Length),

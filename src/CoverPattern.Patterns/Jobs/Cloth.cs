@@ -17,6 +17,9 @@ public sealed record Cloth(
     Nap Nap,
     bool HasFace)
 {
+    /// <summary>Thickness of one ply; null when the shop did not say.</summary>
+    public Measure? Thickness { get; init; }
+
     /// <summary>Width on which pieces may lie, millimetres.</summary>
     public double UsableWidth => RollWidth.Millimetres - (2 * (Selvedge.Millimetres + SafetyStrip.Millimetres));
 }

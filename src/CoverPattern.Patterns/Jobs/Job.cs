@@ -39,4 +39,10 @@ public sealed record Job(
 
     /// <summary>How facets are made up into panels; empty: each facet is a panel of its own.</summary>
     public ImmutableArray<PanelWish> Panels { get; init; } = [];
+
+    /// <summary>What the shop's machines sew.</summary>
+    public LimitWish Limits { get; init; } = LimitWish.Usual;
+
+    /// <summary>What is sewn on at hubs and drawn for it.</summary>
+    public MarkWish Marks { get; init; } = MarkWish.Bare;
 }

@@ -15,6 +15,9 @@ public sealed record MakeUp(string Name, MakeUpForm Form, Measure Width, double 
     /// <summary>Whether the edges are welded, so that they are never slit.</summary>
     public bool IsWelded => Form is MakeUpForm.Welded or MakeUpForm.SplitWelded;
 
+    /// <summary>Whether the edges are folded into each other.</summary>
+    public bool IsFelled => Form is MakeUpForm.Felled or MakeUpForm.FolderFelled;
+
     /// <summary>Layers of cloth one above the other in the finished seam.</summary>
     public int Plies => Form switch
     {

@@ -51,7 +51,13 @@ internal static class SewingJobs
         job.Hem.Depth.Millimetres + job.Hem.TurnUnder.Millimetres,
         job.Covers,
         job.Cloths[0].HasFace,
-        job.Cloths[0].Nap == Nap.OneWay ? GrainRule.OneWay : job.Lay.Turns == TurnRule.Free ? GrainRule.Free : GrainRule.EitherWay);
+        job.Cloths[0].Nap == Nap.OneWay ? GrainRule.OneWay : job.Lay.Turns == TurnRule.Free ? GrainRule.Free : GrainRule.EitherWay)
+    {
+        HemDepth = job.Hem.Depth.Millimetres,
+        StopsAtHubs = job.Seam.StopAtHubs,
+        IsTrimmed = job.Seam.Corners == CornerStyle.Trimmed,
+        TieDistance = job.Marks.Ties == TieRule.None ? null : job.Marks.TieDistance.Millimetres,
+    };
 
     private static BaseOrder BaseOf(Job job)
     {
@@ -75,7 +81,7 @@ internal static class SewingJobs
     private static PieceFinishing Finish(Job job)
     {
         var shell = ShellFitter.Fit(job, FrameBuilder.Build(job.Frame));
-        var cut = Subdivider.Cut(shell, SeamPlanner.Plan(job, shell));
+        var cut = HubStops.Shorten(job, shell, Subdivider.Cut(shell, SeamPlanner.Plan(job, shell)));
         return PieceFinisher.Finish(job, shell, cut, PanelFlattener.Flatten(cut));
     }
 }

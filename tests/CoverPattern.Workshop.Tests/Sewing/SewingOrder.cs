@@ -11,6 +11,18 @@ namespace CoverPattern.Workshop.Tests.Sewing;
 internal sealed record SewingOrder(
     CoverSizes Sizes, string MakeUp, double SeamWidth, double HemAllowance, int Covers, bool HasFace, GrainRule Grain)
 {
+    /// <summary>Depth of the hem without turn-under, millimetres.</summary>
+    internal double HemDepth { get; init; }
+
+    /// <summary>Whether felled seams stop short of hubs.</summary>
+    internal bool StopsAtHubs { get; init; }
+
+    /// <summary>Whether corners between seams are trimmed close to the sew line.</summary>
+    internal bool IsTrimmed { get; init; }
+
+    /// <summary>Distance of ties from their hub along the seam, millimetres; null when none were ordered.</summary>
+    internal double? TieDistance { get; init; }
+
     /// <summary>Cloth beyond the sew line of a seam, by the table of the job's make-ups.</summary>
     internal double AllowanceOf(string side) => (MakeUp, side) switch
     {

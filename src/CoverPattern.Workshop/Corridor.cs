@@ -49,11 +49,13 @@ public static class Corridor
             return new WorkshopOutcome(null, wrong);
         }
 
-        var cut = Subdivider.Cut(shell, plan, openings.Regions);
+        var cut = HubStops.Shorten(job, shell, Subdivider.Cut(shell, plan, openings.Regions));
+        var bulks = BulkCounter.Count(job, cut, CrossingFinder.Find(shell, cut));
         var finishing = PieceFinisher.Finish(job, shell, cut, PanelFlattener.Flatten(cut), WindowPieces.Make(job, openings.Windows));
-        if (!finishing.Faults.IsEmpty)
+        var faults = finishing.Faults.AddRange(BulkCheck.Faults(job, bulks));
+        if (!faults.IsEmpty)
         {
-            return new WorkshopOutcome(null, finishing.Faults);
+            return new WorkshopOutcome(null, faults);
         }
 
         Say("lays");
@@ -71,11 +73,13 @@ public static class Corridor
                     .Concat(SubdivisionCheck.Check(shell, cut))
                     .Concat(HemCheck.Check(job, shell, cut))
                     .Concat(SeamWishCheck.Notices(job, plan))
+                    .Concat(BulkCheck.Notices(job, bulks))
+                    .Concat(finishing.Notices)
                     .Concat(openings.Notices)
                     .Concat(Cautions.For(job, estimate))
                     .OrderByDescending(notice => notice.Level),
             ];
-        return new WorkshopOutcome(new Result(jobText, job, frame, shell, cut, finishing.Set, lays, estimate, notices), []);
+        return new WorkshopOutcome(new Result(jobText, job, frame, shell, cut, finishing.Set, lays, estimate, notices) { Crossings = bulks }, []);
 
         void Say(string stage)
         {

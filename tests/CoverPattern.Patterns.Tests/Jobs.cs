@@ -52,7 +52,7 @@ internal static class Jobs
     {
         var (shell, panels) = Panels(job);
         var laid = OpeningLayer.Lay(job, FrameBuilder.Build(job.Frame), shell);
-        var cut = Subdivider.Cut(shell, SeamPlanner.Plan(job, shell, panels), laid.Regions);
+        var cut = HubStops.Shorten(job, shell, Subdivider.Cut(shell, SeamPlanner.Plan(job, shell, panels), laid.Regions));
         return (shell, cut, PieceFinisher.Finish(job, shell, cut, PanelFlattener.Flatten(cut), WindowPieces.Make(job, laid.Windows)));
     }
 }

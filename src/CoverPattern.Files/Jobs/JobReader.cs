@@ -48,6 +48,8 @@ public static class JobReader
         var seam = SeamReader.Read(top.Section("seam"), table, notes);
         var hem = HemReader.Read(top.Section("hem"), seam.MakeUp.Form, notes);
         var panels = PanelReader.Read(top.Sections("panels"), notes);
+        var limits = ReadLimits(top.Section("limits"));
+        var marks = MarkReader.Read(top.Section("marks"), seam);
         var cloths = ClothReader.Read(top.Sections("cloths"), notes);
         table.CheckJoins(cloths);
         var rates = RatesReader.Read(top.Section("rates"), cloths, notes);
@@ -65,6 +67,8 @@ public static class JobReader
             Rates = rates,
             Windows = windows,
             Clearances = clearances,
+            Limits = limits,
+            Marks = marks,
         };
         DeckReader.Check(job, notes);
         return job;
@@ -91,6 +95,12 @@ public static class JobReader
     private static SkirtWish ReadSkirt(JobSection section) => new(
         section.Take<Measure>("drop", Values.Length),
         section.Take<SkirtShape>("shape", Values.Word));
+
+    private static LimitWish ReadLimits(JobSection section) => new(
+        section.Take<Measure>("thickness", Values.Length),
+        section.Take<int>("felledSeamsAtHub", Values.Whole),
+        section.Take<int>("seamsAtHub", Values.Whole),
+        section.Take<int>("seamsElsewhere", Values.Whole));
 
     private static LayWish ReadLay(JobSection section) => new(
         section.Take<Measure>("spacing", Values.Length),

@@ -19,6 +19,9 @@ internal static class MakeUpDefaults
         _ => throw new ArgumentOutOfRangeException(nameof(makeUp), makeUp, "Unknown make-up of a seam."),
     };
 
+    /// <summary>Seams that stop short leave holes at hubs, which a patch outside covers against water; other seams need none.</summary>
+    internal static string HubPatches(bool seamsStop) => seamsStop ? "outside" : "none";
+
     /// <summary>A sewn hem is 38 mm deep, a welded one 60 mm.</summary>
     internal static string HemDepth(MakeUpForm makeUp) => makeUp is MakeUpForm.Welded or MakeUpForm.SplitWelded ? "60 mm" : "38 mm";
 

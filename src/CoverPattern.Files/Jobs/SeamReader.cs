@@ -19,6 +19,8 @@ internal static class SeamReader
         {
             Turned = section.States("turned") ? section.Take<ImmutableArray<string>>("turned", Values.Labels) : [],
             Others = others.IsEmpty ? [] : [.. others.Select(other => ReadOther(other, makeUp, table, notes))],
+            Corners = section.Take<CornerStyle>("corners", Values.Word),
+            StopAtHubs = (makeUp.IsFelled || section.States("stopAtHubs")) && section.Take<bool>("stopAtHubs", Values.Flag),
             Closing = section.States("closing") ? ReadClosing(section.Section("closing"), makeUp) : null,
         };
     }

@@ -99,6 +99,7 @@ public static class StarterJob
     private static string? DefaultOf(JobKey key, StarterAnswers answers) => key.Place switch
     {
         "seam.width" => Quoted(MakeUpDefaults.SeamWidth(answers.MakeUp)),
+        "marks.hubPatches" => Quoted(MakeUpDefaults.HubPatches(answers.MakeUp is MakeUpForm.Felled or MakeUpForm.FolderFelled)),
         "hem.depth" => Quoted(MakeUpDefaults.HemDepth(answers.MakeUp)),
         "hem.turnUnder" => Quoted(answers.MakeUp is MakeUpForm.Welded or MakeUpForm.SplitWelded ? "0 mm" : "12 mm"),
         "cloths[].mass" => Quoted("610 g/m2"),

@@ -29,4 +29,8 @@ public sealed record Result(
     PieceSet Pieces,
     ImmutableArray<Lay> Lays,
     Estimate Estimate,
-    ImmutableArray<Notice> Notices);
+    ImmutableArray<Notice> Notices)
+{
+    /// <summary>Where lines of the cover meet, and what lies one above the other there.</summary>
+    public ImmutableArray<CrossingBulk> Crossings { get; init; } = [];
+}

@@ -5,6 +5,7 @@ using CoverPattern.Lays.Estimates;
 using CoverPattern.Patterns.Frames;
 using CoverPattern.Patterns.Jobs;
 using CoverPattern.Patterns.Pieces;
+using CoverPattern.Patterns.Seams;
 using CoverPattern.Patterns.Shells;
 using static CoverPattern.Files.Results.SummaryFile;
 
@@ -73,6 +74,21 @@ internal static class SummaryFields
         ["notions"] = CostFields.Notions(result.Estimate.PerCover.Notions),
         ["closing"] = result.Job.Seam.Closing is { } closing ? ClosingFields.Write(result, closing) : null,
     };
+
+    /// <summary>Crossings that are alike are one entry, named for the first of them; the thickest comes first.</summary>
+    internal static JsonArray Crossings(ImmutableArray<CrossingBulk> bulks) => List(bulks
+        .GroupBy(bulk => (bulk.Crossing.Place, bulk.Seams, bulk.Folds, bulk.Plies))
+        .OrderByDescending(group => group.Key.Plies).ThenBy(group => group.Key)
+        .Select(group => new JsonObject
+        {
+            ["place"] = Word(group.Key.Place.ToString()),
+            ["seams"] = group.Key.Seams,
+            ["folds"] = group.Key.Folds,
+            ["plies"] = group.Key.Plies,
+            ["thicknessMm"] = group.First().ThicknessMm is { } thickness ? Round(thickness) : null,
+            ["count"] = group.Count(),
+            ["first"] = group.First().Crossing.Label,
+        }));
 
     internal static JsonArray Lays(Result result) => List(result.Lays.Zip(result.Estimate.Lays, (lay, count) => new JsonObject
     {

@@ -35,6 +35,7 @@ public static class SummaryFile
         summary["hem"] = SummaryFields.Hem(result, numbers);
         summary["pieces"] = new JsonObject { ["distinct"] = result.Pieces.Patterns.Length, ["total"] = result.Pieces.Pieces.Length };
         summary["seams"] = SummaryFields.Seams(result, numbers);
+        summary["crossings"] = SummaryFields.Crossings(result.Crossings);
         summary["lays"] = SummaryFields.Lays(result);
         summary["cloth"] = SummaryFields.Cloth(result.Estimate);
         summary["buying"] = CostFields.Buying(result.Estimate);

@@ -51,4 +51,10 @@ public sealed record Job(
 
     /// <summary>What openings keep clear.</summary>
     public ClearanceWish Clearances { get; init; } = ClearanceWish.Usual;
+
+    /// <summary>What the shop's machines sew.</summary>
+    public LimitWish Limits { get; init; } = LimitWish.Usual;
+
+    /// <summary>What is sewn on at hubs and drawn for it.</summary>
+    public MarkWish Marks { get; init; } = MarkWish.Bare;
 }

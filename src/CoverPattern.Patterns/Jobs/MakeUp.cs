@@ -37,6 +37,9 @@ public sealed record MakeUp(string Name, MakeUpForm Form, Measure Width, double 
     /// <summary>Whether its notches are drawn with a pen and never slit.</summary>
     public bool IsTicked { get; init; } = NeverSlit(Form);
 
+    /// <summary>Whether the edges are folded into each other.</summary>
+    public bool IsFelled => Form is MakeUpForm.Felled or MakeUpForm.FolderFelled;
+
     /// <summary>Layers of cloth one above the other in the finished seam.</summary>
     public int Plies { get; init; } = UsualPlies(Form);
 

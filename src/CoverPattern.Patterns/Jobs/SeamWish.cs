@@ -24,6 +24,12 @@ public sealed record SeamWish(MakeUp MakeUp)
         return Closing is { } closing ? [.. stated, .. stated.Select(makeUp => makeUp.Closing(closing.Allowance.Millimetres))] : [.. stated];
     }
 
+    /// <summary>Whether felled seams are sewn plain and trimmed where they come near a hub, under a patch.</summary>
+    public bool StopAtHubs { get; init; }
+
+    /// <summary>How the cut line goes round a corner between two seams.</summary>
+    public CornerStyle Corners { get; init; } = CornerStyle.Mitred;
+
     /// <summary>The usual make-up of a form all over the cover.</summary>
     public static SeamWish Of(MakeUpForm form, Measure width) => new(MakeUp.Of(form, width));
 }

@@ -3,6 +3,7 @@ using System.Collections.Generic;
 using System.Collections.Immutable;
 using System.Linq;
 using CoverPattern.Geometry;
+using CoverPattern.Patterns.Jobs;
 using CoverPattern.Patterns.Seams;
 
 namespace CoverPattern.Patterns.Pieces;
@@ -113,25 +114,24 @@ internal static class CutLine
             return [Point2.Between(end, start, 0.5)];
         }
 
+        if (before.Corner == CornerStyle.Trimmed && CornerCut.IsTrimmed(turn))
+        {
+            return CornerCut.Trim(before, after, turn * Math.PI / 180);
+        }
+
         if (IsStep(before.Allowance, after.Allowance, turn))
         {
             return [end, start];
         }
 
         var tip = Lines.Meet(end, before.Along, start, after.Along);
-        var limit = MitreLimit * Math.Max(before.Allowance, after.Allowance);
+        var limit = (before.Corner == CornerStyle.Squared && CornerCut.IsSquared(turn) ? 1 : MitreLimit) * Math.Max(before.Allowance, after.Allowance);
         if (turn < 0 || Point2.Distance(corner, tip) <= limit)
         {
             return [tip];
         }
 
-        var outward = (tip - corner).Unit();
-        var square = corner + (limit * outward);
-        return
-        [
-            Lines.Meet(end, before.Along, square, outward.QuarterTurned()),
-            Lines.Meet(start, after.Along, square, outward.QuarterTurned()),
-        ];
+        return CornerCut.Across(before, after, (tip - corner).Unit(), limit);
     }
 
     /// <summary>
@@ -168,6 +168,9 @@ internal static class CutLine
 /// <param name="Allowance">Cloth beyond it, millimetres.</param>
 internal sealed record SewEdge(Point2 From, Point2 To, EdgeRole Role, double Allowance)
 {
+    /// <summary>How the cut line goes round the corner at which it ends.</summary>
+    internal CornerStyle Corner { get; init; }
+
     internal Point2 Along => (To - From).Unit();
 
     /// <summary>Away from the piece, square to the edge, length 1.</summary>

@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 using System.Collections.Immutable;
 using System.Linq;
 using CoverPattern.Geometry;
@@ -17,6 +18,8 @@ internal sealed class DraftMaker
     private readonly Subdivision subdivision;
     private readonly ImmutableArray<ArcClass> classes;
     private readonly ImmutableDictionary<int, PlannedPanel> panelOfFace;
+    private readonly CornerNodes nodes;
+    private readonly Dictionary<string, double> patchRadii;
 
     /// <param name="job">Hem, seams and cloth are read.</param>
     /// <param name="shell">The finished surface.</param>
@@ -29,6 +32,8 @@ internal sealed class DraftMaker
         this.subdivision = subdivision;
         this.classes = classes;
         panelOfFace = subdivision.Panels.SelectMany(panel => panel.Faces.Select(face => (face, panel))).ToImmutableDictionary(entry => entry.face, entry => entry.panel);
+        nodes = new CornerNodes(shell, subdivision);
+        patchRadii = HubPatchPlanner.Plan(job, shell, subdivision).ToDictionary(patch => patch.Hub, patch => patch.RadiusMm, StringComparer.Ordinal);
     }
 
     internal PieceDraft Make(Panel panel)
@@ -67,7 +72,12 @@ internal sealed class DraftMaker
         var allowance = arc.Role == EdgeRole.Hem
             ? job.Hem.Allowance
             : Allowance.OfSeam(arc.MakeUp!, side);
-        return new DraftRun(new ArcSide(arc.Label, arc.First != edge.Side), classes[edge.Arc], side, allowance);
+        return new DraftRun(new ArcSide(arc.Label, arc.First != edge.Side), classes[edge.Arc], side, allowance)
+        {
+            Stops = HubStops.Of(job, subdivision, nodes, edge.Side),
+            PatchRadius = nodes.NodeAt(edge.Side) is var node and >= 0 ? patchRadii.GetValueOrDefault(shell.Nodes[node].Label) : 0,
+            PlainAllowance = arc.MakeUp is { IsFelled: true } felled ? HubStops.Plain(felled).OverMm : allowance,
+        };
     }
 
     /// <summary>A hole, carried with its patch to the draft; its rim has the first side of the line on the cover.</summary>

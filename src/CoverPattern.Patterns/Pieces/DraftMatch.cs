@@ -32,7 +32,7 @@ internal sealed record DraftMatch(bool Mirrored, ImmutableArray<int> RunOf, Immu
             for (var shift = 0; shift < count; shift++)
             {
                 ImmutableArray<int> runOf = [.. Enumerable.Range(0, count).Select(i => mirrored ? (shift + count - i) % count : (shift + i) % count)];
-                if (RunsAgree(model, draft, runOf) && WithHoles(model, new TurnedDraft(draft, mirrored, runOf), Rule(cloth, turns)) is { } match)
+                if (RunsAgree(model, draft, runOf) && HubsAgree(model, draft, runOf, mirrored) && WithHoles(model, new TurnedDraft(draft, mirrored, runOf), Rule(cloth, turns)) is { } match)
                 {
                     return match;
                 }
@@ -62,6 +62,13 @@ internal sealed record DraftMatch(bool Mirrored, ImmutableArray<int> RunOf, Immu
         && left.Allowance == right.Allowance
         && left.Steps == right.Steps
         && left.Round?.Marks.Length == right.Round?.Marks.Length;
+
+    /// <summary>Whether seams stop short and patches lie at the same ends; a mirrored run begins at its last corner.</summary>
+    private static bool HubsAgree(PieceDraft model, PieceDraft draft, ImmutableArray<int> runOf, bool mirrored) => model.Runs.Zip(runOf).All(pair =>
+    {
+        var (run, like, begins) = (pair.First, draft.Runs[pair.Second], draft.Runs[mirrored ? (pair.Second + 1) % draft.Runs.Length : pair.Second]);
+        return run.Stops == (mirrored ? (like.Stops.AtEnd, like.Stops.AtStart) : like.Stops) && run.PatchRadius == begins.PatchRadius;
+    });
 
     private static DraftMatch? WithHoles(PieceDraft model, TurnedDraft draft, TurnRule? turns)
     {

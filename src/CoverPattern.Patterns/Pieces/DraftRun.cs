@@ -12,6 +12,15 @@ internal sealed record DraftRun(ArcSide At, ArcClass Class, EdgeSide Side, doubl
     /// <summary>From how many corners to the next it runs: 1 for a straight edge, all of them for a closed one.</summary>
     internal int Steps { get; init; } = 1;
 
+    /// <summary>Lengths at its start and end where a felled seam is sewn plain and trimmed, millimetres; mostly none.</summary>
+    internal (double AtStart, double AtEnd) Stops { get; init; }
+
+    /// <summary>Allowance on these lengths, millimetres.</summary>
+    internal double PlainAllowance { get; init; }
+
+    /// <summary>Radius of the patch over the hub at its first corner, millimetres; 0 without one.</summary>
+    internal double PatchRadius { get; init; }
+
     /// <summary>Its circle, when it is one; null elsewhere.</summary>
     internal RoundEdge? Round { get; init; }
 }

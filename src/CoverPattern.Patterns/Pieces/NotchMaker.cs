@@ -11,7 +11,7 @@ namespace CoverPattern.Patterns.Pieces;
 internal static class NotchMaker
 {
     // A slit takes at most this share of the allowance and this length (common practice, no source): what is left carries the seam.
-    private const double LargestShare = 0.25;
+    internal const double LargestShare = 0.25;
     private const double LongestSlit = 4;
     private const double TickLength = 8;
 

@@ -3,6 +3,7 @@ using System.Collections.Generic;
 using System.Collections.Immutable;
 using System.Linq;
 using CoverPattern.Geometry;
+using CoverPattern.Patterns.Jobs;
 using CoverPattern.Patterns.Seams;
 
 namespace CoverPattern.Patterns.Pieces;
@@ -17,12 +18,14 @@ internal static class PatternMaker
     /// <param name="draft">The first draft of its kind.</param>
     /// <param name="bothWays">Classes of seams that equal pieces use from either end.</param>
     /// <param name="hem">How the hem folds.</param>
-    internal static Pattern Make(PieceDraft draft, IReadOnlySet<string> bothWays, HemFold hem)
+    /// <param name="corners">How the cut line goes round corners between seams.</param>
+    internal static Pattern Make(PieceDraft draft, IReadOnlySet<string> bothWays, HemFold hem, CornerStyle corners)
     {
         var anchor = draft.Corners[0];
         var sewLine = Grid.Snap(draft.Corners.Select(corner => corner - anchor));
         var edges = Edges(draft, sewLine);
-        var cutLine = RoundCut(draft, anchor) ?? CutLine.Draw(edges, hem);
+        ImmutableArray<SewEdge> parts = [.. draft.Runs.SelectMany((run, i) => edges.Skip(draft.Start(i)).Take(run.Steps).SelectMany(edge => StoppedEdge.Parts(run, edge with { Corner = corners })))];
+        var cutLine = RoundCut(draft, anchor) ?? CutLine.Draw(parts, hem);
         var origin = Rings.Bounds(cutLine).Low;
         return FromOrigin(draft, bothWays, origin, anchor, new Outlines(edges, sewLine, cutLine));
     }

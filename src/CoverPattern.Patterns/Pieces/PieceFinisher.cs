@@ -32,9 +32,13 @@ public static class PieceFinisher
         var sorted = Sort(drafts, job);
         var hem = HemFold.Of(job.Hem);
         var bothWays = BothWays(sorted);
-        ImmutableArray<Pattern> shapes = [.. sorted.Models.Select(model => HemMarks.Draw(PatternMaker.Make(model, bothWays, hem), model.FaceLabels, job.Hem))];
+        var ties = TiePlanner.Plan(job, shell, subdivision);
+        var marks = new DrawnMarks(job, ties, drafts, bothWays);
+        ImmutableArray<Pattern> shapes =
+            [.. sorted.Models.Select(model => marks.On(HemMarks.Draw(PatternMaker.Make(model, bothWays, hem, job.Seam.Corners), model.FaceLabels, job.Hem), model))];
         var faults = shapes.SelectMany((shape, i) => PatternCheck.Faults(job, sorted.Models[i].Label, shape)).DistinctBy(fault => fault.Place);
-        return new PieceFinishing(new PieceSet(Numbered(shapes, sorted, job), PieceLister.List(drafts, sorted, job.Covers)), [.. faults]);
+        var set = new PieceSet(Numbered(shapes, sorted, job), PieceLister.List(drafts, sorted, job.Covers)) { Ties = ties };
+        return new PieceFinishing(set, [.. faults]) { Notices = [.. CornerCheck.Notices(job, set)] };
     }
 
     private static SortedDrafts Sort(ImmutableArray<PieceDraft> drafts, Job job)

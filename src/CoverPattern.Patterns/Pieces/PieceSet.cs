@@ -1,8 +1,13 @@
 using System.Collections.Immutable;
+using CoverPattern.Patterns.Seams;
 
 namespace CoverPattern.Patterns.Pieces;
 
 /// <summary>All patterns and pieces of a job.</summary>
 /// <param name="Patterns">Shapes, in order of their ids.</param>
 /// <param name="Pieces">Pieces, in order of cover and label.</param>
-public sealed record PieceSet(ImmutableArray<Pattern> Patterns, ImmutableArray<Piece> Pieces);
+public sealed record PieceSet(ImmutableArray<Pattern> Patterns, ImmutableArray<Piece> Pieces)
+{
+    /// <summary>Ties to be sewn into the seams of one cover, in order of their hubs.</summary>
+    public ImmutableArray<Tie> Ties { get; init; } = [];
+}

@@ -28,6 +28,8 @@ public sealed class JobReaderTests
         [
             "covers=1", "frame.family=icosahedron", "standOff.tubeRadius=17 mm", "standOff.hubHeight=25 mm", "standOff.padding=0 mm",
             "ease=0.3 %", "deck.datum=lowest", "skirt.drop=60 mm", "skirt.shape=vertical", "hem.kind=turned", "hem.depth=38 mm", "hem.turnUnder=12 mm", "seam.makeUp=plain", "seam.width=15 mm",
+            "seam.corners=mitred", "limits.thickness=8 mm", "limits.felledSeamsAtHub=4", "limits.seamsAtHub=6", "limits.seamsElsewhere=3",
+            "marks.ties=usual", "marks.tieDistance=80 mm", "marks.hubPatches=none",
             "cloths[0].selvedge=10 mm", "cloths[0].safetyStrip=10 mm", "cloths[0].nap=none", "cloths[0].face=oneSided",
             "lay.spacing=6 mm", "lay.endAllowance=30 mm", "lay.turns=grain", "lay.faceDown=true", "lay.effort=30", "lay.seed=1",
         ];
@@ -48,6 +50,7 @@ public sealed class JobReaderTests
         Assert.Equal(0.003, job.Ease);
         Assert.Equal(50, job.Hem.Allowance);
         Assert.Equal(SeamWish.Of(MakeUpForm.Plain, new Measure(15, "15 mm")), job.Seam);
+        Assert.Equal(new MarkWish(TieRule.Usual, new Measure(80, "80 mm"), HubPatchPlace.None, default, default), job.Marks);
         // 2000 less twice 10 + 10.
         Assert.Equal(1960, job.Cloths.Single().UsableWidth);
         Assert.Null(job.Cloths.Single().MassPerArea);
@@ -67,9 +70,11 @@ public sealed class JobReaderTests
               "deck": { "datum": "mean", "raise": "1 1/2 in", "fall": "1/4 in per 1 ft", "towards": 90 },
               "skirt": { "drop": 0, "shape": "slope" },
               "hem": { "kind": "webbing", "depth": "1 in", "turnUnder": "1/2 in", "webbing": "1 in", "fixings": { "spacing": "18 in", "height": "1 in" }, "fitting": "2 in" },
-              "seam": { "makeUp": "felled", "width": "12,7 mm" },
+              "seam": { "makeUp": "felled", "width": "12,7 mm", "corners": "trimmed", "stopAtHubs": false },
+              "limits": { "thickness": "9 mm", "felledSeamsAtHub": 3, "seamsAtHub": 5, "seamsElsewhere": 2 },
+              "marks": { "ties": "every", "tieDistance": 0, "hubPatches": "both", "patchDiameter": "7 in", "apexDiameter": 300 },
               "cloths": [
-                { "name": "A-1", "rollWidth": 1.5e3, "selvedge": 0, "safetyStrip": 5, "mass": "18 oz/yd2", "nap": "oneWay", "face": "reversible" },
+                { "name": "A-1", "rollWidth": 1.5e3, "selvedge": 0, "safetyStrip": 5, "mass": "18 oz/yd2", "thickness": "0,5 mm", "nap": "oneWay", "face": "reversible" },
                 { "name": "A-2", "rollWidth": "60 in", "selvedge": 0, "safetyStrip": 5, "mass": 350, "nap": "none", "face": "oneSided" }
               ],
               "lay": { "spacing": "2 mm", "endAllowance": 0, "turns": "free", "faceDown": false, "effort": 1000000, "seed": 2147483647 },
@@ -86,6 +91,10 @@ public sealed class JobReaderTests
         Assert.Equal(new DeckTilt(1 / 48.0, 90), job.Deck.Tilt);
         Assert.Equal(new Measure(12.7, "12,7 mm"), job.Seam.MakeUp.Width);
         Assert.Equal(new Measure(1500, "1500 mm"), job.Cloths[0].RollWidth);
+        Assert.Equal((CornerStyle.Trimmed, false), (job.Seam.Corners, job.Seam.StopAtHubs));
+        Assert.Equal(new MarkWish(TieRule.Every, new Measure(0, "0 mm"), HubPatchPlace.Both, new Measure(177.8, "7 in"), new Measure(300, "300 mm")), job.Marks);
+        Assert.Equal(new LimitWish(new Measure(9, "9 mm"), 3, 5, 2), job.Limits);
+        Assert.Equal((new Measure(0.5, "0,5 mm"), (Measure?)null), (job.Cloths[0].Thickness!.Value, job.Cloths[1].Thickness));
         Assert.Equal((Nap.OneWay, false), (job.Cloths[0].Nap, job.Cloths[0].HasFace));
         Assert.Equal((Nap.None, true, 350.0), (job.Cloths[1].Nap, job.Cloths[1].HasFace, job.Cloths[1].MassPerArea!.Value));
         Assert.Equal((TurnRule.Free, false, 1_000_000, int.MaxValue), (job.Lay.Turns, job.Lay.FaceDown, job.Lay.Effort, job.Lay.Seed));
@@ -118,6 +127,20 @@ public sealed class JobReaderTests
         var fault = Assert.Single(JobReader.Read(With("\"hem\": { " + hem + " }")).Faults);
 
         Assert.Equal((place, said), (fault.Place, fault.Said));
+    }
+
+    [Theory]
+    [InlineData("\"felled\"", true, HubPatchPlace.Outside, 180, 260)]
+    [InlineData("\"folderFelled\"", true, HubPatchPlace.Outside, 180, 260)]
+    [InlineData("\"felled\", \"stopAtHubs\": false", false, HubPatchPlace.None, 0, 0)]
+    [InlineData("\"lapped\"", false, HubPatchPlace.None, 0, 0)]
+    public void Read_FelledSeams_StopShortUnderAPatchUnlessToldOtherwise(string makeUp, bool stops, HubPatchPlace patches, double diameter, double apex)
+    {
+        // The shop's default table: hub patch 180 mm, apex 260 mm; felled seams stop 30 mm short of hubs. Common practice, no source.
+        var job = JobReader.Read(Least.Replace("\"cloths\"", "\"seam\": { \"makeUp\": " + makeUp + " }, \"cloths\"", StringComparison.Ordinal)).Job!;
+
+        Assert.Equal((stops, patches), (job.Seam.StopAtHubs, job.Marks.HubPatches));
+        Assert.Equal((diameter, apex), (job.Marks.PatchDiameter.Millimetres, job.Marks.ApexDiameter.Millimetres));
     }
 
     // The shop's default table: seam widths and hems by make-up; common practice, no source.

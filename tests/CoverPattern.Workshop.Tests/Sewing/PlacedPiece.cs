@@ -25,6 +25,14 @@ internal sealed record PlacedPiece(
         return Piece.Mirrored ? (Lift(run, to), Lift(run, from)) : (Lift(run, from), Lift(run, to));
     }
 
+    /// <summary>Whether a run begins and ends over a hub, in the pattern's direction.</summary>
+    internal (bool AtStart, bool AtEnd) HubEndsOf(int run)
+    {
+        var (facet, edge) = Edges.PlaceOf(run);
+        var truth = Faces[facet].Edges[Placements[facet].TrueEdgeOf[edge]];
+        return Piece.Mirrored ? (truth.ToHub, truth.FromHub) : (truth.FromHub, truth.ToHub);
+    }
+
     /// <summary>The notches of a run in space, in the direction of <see cref="LineOf"/>.</summary>
     internal IReadOnlyList<SpacePoint> NotchesOf(int run)
     {

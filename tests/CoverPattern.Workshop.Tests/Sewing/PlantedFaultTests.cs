@@ -12,7 +12,8 @@ public class PlantedFaultTests
     private static readonly Job Felled = SewingJobs.Dome(new CoverSizes(3, 5, 3657.6, 25, 60, 0.003)) with
     {
         Covers = 2,
-        Seam = SeamWish.Of(MakeUpForm.Felled, SewingJobs.Mm(13)),
+        Seam = SeamWish.Of(MakeUpForm.Felled, SewingJobs.Mm(13)) with { StopAtHubs = true },
+        Marks = new MarkWish(TieRule.Usual, SewingJobs.Mm(80), HubPatchPlace.Outside, SewingJobs.Mm(180), SewingJobs.Mm(260)),
     };
 
     private static readonly SewingOrder Order = SewingJobs.OrderOf(Felled);
@@ -32,7 +33,7 @@ public class PlantedFaultTests
             file => file.Pattern(2)["notches"]![0]!["inner"] = file.Pattern(2)["notches"]![0]!["onSewLine"]!.DeepClone(), "is slit"),
         ["an allowance side swapped"] = (file => SwapSide(file), "under meets under"),
         ["an allowance side swapped, seen on the cut line"] = (file => SwapSide(file), "in its middle the cut line misses"),
-        ["a side swapped, allowance kept"] = (file => file.Pattern(1).Runs().First(IsOver)["side"] = "under", "has an allowance of"),
+        ["a side swapped, allowance kept"] = (file => file.Pattern(1).Runs().First(run => IsOver(run) && (string)run["makeUp"]! == "felled")["side"] = "under", "has an allowance of"),
         ["a fold missing"] = (file => file.FirstWithSkirt()["folds"]!.AsArray().Clear(), "neither run nor fold"),
         ["a fold bent to another edge"] = (
             file => file.FirstWithSkirt()["folds"]![0]!["to"] = file.FirstWithSkirt()["facets"]![1]![0]!.DeepClone(), "does not lie between two facets"),
@@ -53,6 +54,14 @@ public class PlantedFaultTests
         ["a hem called a seam"] = (file => Hem(file)["role"] = "seam", "on the pattern a seam"),
         ["an edge without partner"] = (file => file.Piece(70)["runs"]![0]!.AsObject().Remove("partner"), "has no partner"),
         ["a seam called a rim"] = (CallRim, "is a rim where the cover has a seam"),
+        ["a tie a millimetre off on one side"] = (file => MoveTie(file, 1), "the tie of"),
+        ["a tie at another distance"] = (file => MoveTie(file, 1), "is not 80 mm from a hub"),
+        ["a tie missing on one side"] = (file => Tied(file)["drills"]!.AsArray().Remove(Tied(file)["drills"]!.AsArray().First(IsTie)), "has none to meet"),
+        ["a stop not marked"] = (file => file.Pattern(1)["lines"]!.AsArray().Remove(file.Pattern(1)["lines"]!.AsArray().First(IsStop)), "should stop at"),
+        ["a stop marked elsewhere"] = (file => file.Pattern(1)["lines"]!.AsArray().First(IsStop)!["path"]![0] = file.Pattern(1)["sewLine"]![0]!.DeepClone(), "should stop at"),
+        ["a cut line that does not step in"] = (FillStep, "the cut line does not step"),
+        ["a patch drawn beyond the cloth"] = (file => file.Pattern(1)["lines"]!.AsArray().First(IsPatch)!["path"]![0] = new JsonArray(-50, -50), "outside the cut line"),
+        ["a pivot where nothing bends"] = (file => file.Pattern(1)["drills"]!.AsArray().Add(Drill(file.Pattern(1)["sewLine"]![0]!, "pivot")), "has 1 pivot marks"),
         ["a seam with two names"] = (file => file.Piece(70)["runs"]![0]!["arc"] = "S999", "by S"),
     };
 
@@ -131,6 +140,54 @@ public class PlantedFaultTests
         Assert.NotEmpty(SewingUp.Faults(Good, Order with { Sizes = Order.Sizes with { StandOff = 24.9 } }));
         Assert.NotEmpty(SewingUp.Faults(Good, Order with { Sizes = Order.Sizes with { Drop = 60.1 } }));
         Assert.NotEmpty(SewingUp.Faults(Good, Order with { Sizes = Order.Sizes with { Rows = 4 } }));
+    }
+
+    private static bool IsTie(JsonNode? drill) => (string)drill!["purpose"]! == "tie";
+
+    private static bool IsStop(JsonNode? line) => (string)line!["purpose"]! == "stop";
+
+    private static bool IsPatch(JsonNode? line) => (string)line!["purpose"]! == "patch";
+
+    private static JsonNode Tied(JsonNode file) => file.Patterns().First(pattern => pattern["drills"]!.AsArray().Any(IsTie));
+
+    private static JsonObject Drill(JsonNode at, string purpose) => new() { ["at"] = at.DeepClone(), ["purpose"] = purpose };
+
+    /// <summary>The first tie of a pattern, moved along its seam.</summary>
+    private static void MoveTie(JsonNode file, double step)
+    {
+        var pattern = Tied(file);
+        var tie = pattern["drills"]!.AsArray().First(IsTie)!;
+        var at = new FlatPoint((double)tie["at"]![0]!, (double)tie["at"]![1]!);
+        foreach (var run in pattern.Runs())
+        {
+            var (from, to) = (Corner(pattern, run, "from"), Corner(pattern, run, "to"));
+            if (Math.Abs((to - from).Cross(at - from)) < 0.002 * from.DistanceTo(to))
+            {
+                var moved = at + ((step / from.DistanceTo(to)) * (to - from));
+                tie["at"] = new JsonArray(moved.X, moved.Y);
+            }
+        }
+    }
+
+    private static FlatPoint Corner(JsonNode pattern, JsonNode run, string end)
+    {
+        var point = pattern["sewLine"]![(int)run[end]!]!;
+        return new FlatPoint((double)point[0]!, (double)point[1]!);
+    }
+
+    /// <summary>Takes out the two corners of the cut line at the stop of an under side.</summary>
+    private static void FillStep(JsonNode file)
+    {
+        var pattern = file.Patterns().First(one => one.Runs().Any(run => (string)run["side"]! == "under" && (string)run["makeUp"]! == "felled"));
+        var cut = pattern["cutLine"]!.AsArray();
+        foreach (var line in pattern["lines"]!.AsArray().Where(IsStop))
+        {
+            var outer = line!["path"]![1]!;
+            foreach (var corner in cut.Where(corner => Math.Abs((double)corner![0]! - (double)outer[0]!) + Math.Abs((double)corner[1]! - (double)outer[1]!) < 0.01).ToArray())
+            {
+                cut.Remove(corner);
+            }
+        }
     }
 
     private static bool IsOver(JsonNode run) => (string)run["side"]! == "over";

@@ -17,7 +17,8 @@ public class SampleTests
     private static readonly Dictionary<string, SewingOrder> Ordered = new(StringComparer.Ordinal)
     {
         // 4 m across the lowest hubs, which lie on the equator; hub 22 + padding 3; default hem 38 + 12.
-        ["garden-2v"] = new(new CoverSizes(2, 3, 2000, 25, 80, 0.004), "felled", 12, 50, 2, HasFace: false, GrainRule.EitherWay),
+        // Felled seams stop short of hubs unless the job says otherwise.
+        ["garden-2v"] = new(new CoverSizes(2, 3, 2000, 25, 80, 0.004), "felled", 12, 50, 2, HasFace: false, GrainRule.EitherWay) { StopsAtHubs = true, HemDepth = 38 },
 
         // Welded defaults: seam 40, hem 60 without turn-under. The height is hub centre to hub centre.
         ["market-4v"] = new(new CoverSizes(4, 7, 3200 / HeightOfFourV, 25, 60, 0.003), "welded", 40, 60, 1, HasFace: true, GrainRule.OneWay),
@@ -48,6 +49,6 @@ public class SampleTests
         var quick = job with { Lay = job.Lay with { Effort = 1 } };
         var outcome = Corridor.Run(quick, text, progress: null, CancellationToken.None);
 
-        Assert.Empty(SewingUp.Faults(Encoding.UTF8.GetString(PiecesFile.Write(outcome.Result!.Pieces)), Ordered[name]));
+        Assert.Empty(SewingUp.Faults(Encoding.UTF8.GetString(PiecesFile.Write(outcome.Result!.Pieces)), Ordered[name] with { TieDistance = 80 }));
     }
 }

@@ -46,6 +46,10 @@ internal static class SewingJobs
         Name = job.Seam.MakeUp.Name,
         Others = [.. job.Seam.Others.Select(other => new OrderedMakeUp(other.Set == SeamSet.Rows ? "rows" : "uprights", other.MakeUp.Name, FormOf(other.MakeUp), other.MakeUp.Width.Millimetres))],
         ClosingMm = job.Seam.Closing?.Allowance.Millimetres,
+        HemDepth = job.Hem.Depth.Millimetres,
+        StopsAtHubs = job.Seam.StopAtHubs,
+        IsTrimmed = job.Seam.Corners == CornerStyle.Trimmed,
+        TieDistance = job.Marks.Ties == TieRule.None ? null : job.Marks.TieDistance.Millimetres,
     };
 
     private static string FormOf(MakeUp makeUp) => makeUp.Form switch
@@ -82,7 +86,7 @@ internal static class SewingJobs
     private static PieceFinishing Finish(Job job)
     {
         var shell = ShellFitter.Fit(job, FrameBuilder.Build(job.Frame));
-        var cut = Subdivider.Cut(shell, SeamPlanner.Plan(job, shell));
+        var cut = HubStops.Shorten(job, shell, Subdivider.Cut(shell, SeamPlanner.Plan(job, shell)));
         return PieceFinisher.Finish(job, shell, cut, PanelFlattener.Flatten(cut));
     }
 }

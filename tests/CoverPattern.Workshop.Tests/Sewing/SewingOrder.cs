@@ -26,6 +26,18 @@ internal sealed record SewingOrder(
     /// <summary>Allowance of both sides of the seam at the rear that is sewn last, millimetres; null where there is none.</summary>
     internal double? ClosingMm { get; init; }
 
+    /// <summary>Depth of the hem without turn-under, millimetres.</summary>
+    internal double HemDepth { get; init; }
+
+    /// <summary>Whether felled seams stop short of hubs.</summary>
+    internal bool StopsAtHubs { get; init; }
+
+    /// <summary>Whether corners between seams are trimmed close to the sew line.</summary>
+    internal bool IsTrimmed { get; init; }
+
+    /// <summary>Distance of ties from their hub along the seam, millimetres; null when none were ordered.</summary>
+    internal double? TieDistance { get; init; }
+
     /// <summary>The make-up of a seam, as the job names it.</summary>
     /// <param name="isRow">Whether it lies between two rows; else it is an upright.</param>
     /// <param name="isClosing">Whether it is a part of the seam that is sewn last.</param>

@@ -19,6 +19,14 @@ public class SewingPropertyTests
         from ease in Gen.OneOf(Gen.Const(0.0), Gen.Double[-0.02, 0.02])
         select new CoverSizes(frequency, rows, radius, standOff, drop, ease);
 
+    private static readonly Gen<MarkWish> Marks =
+        from ties in Gen.Enum<TieRule>()
+        from distance in Gen.Double[0, 200]
+        from patches in Gen.Enum<HubPatchPlace>()
+        from diameter in Gen.Double[70, 300]
+        from apex in Gen.Double[70, 500]
+        select new MarkWish(ties, SewingJobs.Mm(distance), patches, SewingJobs.Mm(diameter), SewingJobs.Mm(apex));
+
     private static readonly Gen<Job> ValidJobs =
         from sizes in Sizes
         from makeUp in Gen.Enum<MakeUpForm>()
@@ -27,11 +35,15 @@ public class SewingPropertyTests
         from turns in Gen.Enum<TurnRule>()
         from hasFace in Gen.Bool
         from covers in Gen.Int[1, 2]
+        from corners in Gen.Enum<CornerStyle>()
+        from stops in Gen.Bool
+        from marks in Marks
         let job = SewingJobs.Dome(sizes)
         select job with
         {
             Covers = covers,
-            Seam = SeamWish.Of(makeUp, SewingJobs.Mm(widthShare * ShortestStrut * sizes.Radius / sizes.Frequency)),
+            Seam = SeamWish.Of(makeUp, SewingJobs.Mm(widthShare * ShortestStrut * sizes.Radius / sizes.Frequency)) with { Corners = corners, StopAtHubs = stops },
+            Marks = marks,
             Cloths = [job.Cloths[0] with { Nap = nap, HasFace = hasFace }],
             Lay = job.Lay with { Turns = turns },
         };

@@ -21,7 +21,7 @@ internal static class SewingUp
         var file = SewnFile.Read(text);
         var cover = TrueCover.Build(order.Sizes);
         string[] forms = [.. ListFaults.Find(file, order, cover), .. file.Patterns.SelectMany(PatternFaults.OfForm), .. CornerFaults(file, cover)];
-        string[] marks = [.. file.Patterns.SelectMany(pattern => PatternFaults.OfMarks(pattern, order))];
+        string[] marks = [.. file.Patterns.SelectMany(pattern => PatternFaults.OfMarks(pattern, order).Concat(DrawnFaults.OfPattern(pattern)))];
 
         // Lists or shapes that do not hold together cannot be sewn at all.
         return forms.Length > 0 ? [.. forms, .. marks] : [.. marks, .. SewnFaults(file, order, cover)];
@@ -50,9 +50,19 @@ internal static class SewingUp
 
         foreach (var here in placed.Values)
         {
+            foreach (var fault in DrawnFaults.OfPlaced(here, order))
+            {
+                yield return fault;
+            }
+
             foreach (var run in Enumerable.Range(0, here.Piece.Runs.Count).Where(run => here.Piece.Runs[run].Partner is not null))
             {
                 foreach (var fault in SeamFaults.Find(here, run, placed[here.Piece.Runs[run].Partner!], order.Sizes.Base.IsStrip))
+                {
+                    yield return fault;
+                }
+
+                foreach (var fault in DrawnFaults.OfSeam(here, run, placed[here.Piece.Runs[run].Partner!]))
                 {
                     yield return fault;
                 }

@@ -25,7 +25,11 @@ internal sealed record SewnFile(IReadOnlyList<SewnPattern> Patterns, IReadOnlyLi
         [.. pattern.GetProperty("folds").EnumerateArray().Select(ReadLine)],
         [.. pattern.GetProperty("notches").EnumerateArray().Select(ReadNotch)],
         ReadLine(pattern.GetProperty("grain")),
-        [.. pattern.GetProperty("facets").EnumerateArray().Select(Ring)]);
+        [.. pattern.GetProperty("facets").EnumerateArray().Select(Ring)])
+    {
+        Drills = [.. pattern.GetProperty("drills").EnumerateArray().Select(drill => (Point(drill.GetProperty("at")), TextOf(drill, "purpose")))],
+        Lines = [.. pattern.GetProperty("lines").EnumerateArray().Select(line => (Ring(line.GetProperty("path")), TextOf(line, "purpose")))],
+    };
 
     private static SewnRun ReadRun(JsonElement run) => new(
         TextOf(run, "role"),
@@ -77,7 +81,14 @@ internal sealed record SewnPattern(
     IReadOnlyList<(FlatPoint From, FlatPoint To)> Folds,
     IReadOnlyList<SewnNotch> Notches,
     (FlatPoint From, FlatPoint To) Grain,
-    IReadOnlyList<IReadOnlyList<FlatPoint>> Facets);
+    IReadOnlyList<IReadOnlyList<FlatPoint>> Facets)
+{
+    /// <summary>Marks inside, each with its purpose.</summary>
+    internal IReadOnlyList<(FlatPoint At, string Purpose)> Drills { get; init; } = [];
+
+    /// <summary>Drawn lines, each with its purpose.</summary>
+    internal IReadOnlyList<(IReadOnlyList<FlatPoint> Path, string Purpose)> Lines { get; init; } = [];
+}
 
 /// <summary>An edge of a pattern as the file tells it.</summary>
 internal sealed record SewnRun(string Role, string Side, string MakeUp, int From, int To, double LengthMm, double AllowanceMm);

@@ -158,19 +158,22 @@ internal sealed class TrueCover
             Faces.Add(outline.Label, new TrueFace(
                 outline.Label,
                 [.. cut.Select(corner => corner.At)],
-                [.. cut.Select(corner => EdgeOf(corner.Edge))],
+                [.. cut.Select((corner, i) => EdgeOf(corner.Edge) with { FromHub = IsHub(corner.Node), ToHub = IsHub(cut[(i + 1) % cut.Count].Node) })],
                 (corners[1] - corners[0]).Cross(corners[^1] - corners[0]).Unit,
                 (Place(outline, outline.RingEdge.To) - Place(outline, outline.RingEdge.From)).Unit,
                 ((1 + sizes.Ease) / corners.Length) * outline.Ring.Select(node => nodes[node]).Aggregate((sum, corner) => sum + corner)));
         }
     }
 
+    /// <summary>The first half of the nodes are hubs, the second their feet; a point where the finished edge cuts a line is neither.</summary>
+    private bool IsHub(int node) => node >= 0 && node < nodes.Count / 2;
+
     private SpacePoint Place(Outline outline, int node) => (1 + sizes.Ease) * outline.Own.GetValueOrDefault(node, nodes[node]);
 
     /// <summary>Corners above the finished edge, each with the uncut edge that leaves it (null along the finished edge).</summary>
-    private List<(SpacePoint At, (int, int)? Edge)> Clip(Outline outline)
+    private List<(SpacePoint At, (int, int)? Edge, int Node)> Clip(Outline outline)
     {
-        var cut = new List<(SpacePoint, (int, int)?)>();
+        var cut = new List<(SpacePoint, (int, int)?, int)>();
         for (var i = 0; i < outline.Ring.Length; i++)
         {
             var (here, there) = (outline.Ring[i], outline.Ring[(i + 1) % outline.Ring.Length]);
@@ -178,19 +181,19 @@ internal sealed class TrueCover
             var (above, next) = (heights[here], heights[there]);
             if (above >= 0)
             {
-                cut.Add((Place(outline, here), above == 0 && next < 0 ? null : edge));
+                cut.Add((Place(outline, here), above == 0 && next < 0 ? null : edge, here));
             }
 
             if (above * next < 0)
             {
-                cut.Add((Place(outline, here) + ((above / (above - next)) * (Place(outline, there) - Place(outline, here))), next > 0 ? edge : null));
+                cut.Add((Place(outline, here) + ((above / (above - next)) * (Place(outline, there) - Place(outline, here))), next > 0 ? edge : null, -1));
             }
         }
 
         return cut;
     }
 
-    private static double Width(List<(SpacePoint At, (int, int)? Edge)> cut)
+    private static double Width(List<(SpacePoint At, (int, int)? Edge, int Node)> cut)
     {
         if (cut.Count < 3)
         {

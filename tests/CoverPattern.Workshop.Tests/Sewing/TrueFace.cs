@@ -23,4 +23,11 @@ internal sealed record TrueFace(
 /// <summary>What an edge of a true face has to be.</summary>
 /// <param name="Role">"seam", "fold" or "hem", the words of the file.</param>
 /// <param name="Neighbour">Label of the face beyond it; null at the hem.</param>
-internal readonly record struct TrueEdge(string Role, string? Neighbour);
+internal readonly record struct TrueEdge(string Role, string? Neighbour)
+{
+    /// <summary>Whether it begins over a hub of the frame.</summary>
+    internal bool FromHub { get; init; }
+
+    /// <summary>Whether it ends over one.</summary>
+    internal bool ToHub { get; init; }
+}

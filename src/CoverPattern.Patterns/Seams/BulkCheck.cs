@@ -1,0 +1,89 @@
+using System;
+using System.Collections.Generic;
+using System.Collections.Immutable;
+using System.Linq;
+using CoverPattern.Patterns.Jobs;
+
+namespace CoverPattern.Patterns.Seams;
+
+/// <summary>Holds crossings to the shop's limits.</summary>
+public static class BulkCheck
+{
+    /// <summary>Faults for crossings thicker than the machine sews; none where the cloth's thickness is not stated.</summary>
+    /// <param name="job">Its limits are read.</param>
+    /// <param name="bulks">All crossings counted.</param>
+    public static ImmutableArray<Fault> Faults(Job job, ImmutableArray<CrossingBulk> bulks)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        var limit = job.Limits.Thickness;
+        var over = bulks.Where(bulk => bulk.ThicknessMm > limit.Millimetres).ToArray();
+        if (over.Length == 0)
+        {
+            return [];
+        }
+
+        var worst = over.MaxBy(bulk => bulk.Plies)!;
+        return
+        [
+            new Fault(
+                "limits.thickness",
+                limit.Typed,
+                FormattableString.Invariant($"{worst.Crossing.Label}: {Meeting(worst)} come to {worst.Plies} plies, {worst.ThicknessMm:0.#} mm of a cloth {job.Cloths[0].Thickness!.Value.Millimetres:0.##} mm thick; {over.Length} of {bulks.Length} crossings are over the limit. {WayOut(job, worst)}")),
+        ];
+    }
+
+    /// <summary>Notices: where too many seams meet, and how many plies the crossings come to.</summary>
+    /// <param name="job">Its limits are read.</param>
+    /// <param name="bulks">All crossings counted.</param>
+    public static ImmutableArray<Notice> Notices(Job job, ImmutableArray<CrossingBulk> bulks)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        return [.. TooMany(job, bulks), .. Summary(bulks)];
+    }
+
+    private static IEnumerable<Notice> TooMany(Job job, ImmutableArray<CrossingBulk> bulks)
+    {
+        var over = bulks.Where(bulk => bulk.Seams > LimitFor(job.Limits, bulk)).ToArray();
+        if (over.Length > 0)
+        {
+            var worst = over.MaxBy(bulk => bulk.Seams - LimitFor(job.Limits, bulk))!;
+            yield return new Notice(
+                NoticeLevel.Warning,
+                "seams-meeting",
+                worst.Crossing.Label,
+                FormattableString.Invariant($"{worst.Seams} seams meet at {worst.Crossing.Label}, more than the shop's limit of {LimitFor(job.Limits, worst)}; so at {over.Length} of {bulks.Length} crossings. {WayOut(job, worst)}"));
+        }
+    }
+
+    private static IEnumerable<Notice> Summary(ImmutableArray<CrossingBulk> bulks)
+    {
+        var most = bulks.Where(bulk => bulk.Seams > 0).MaxBy(bulk => bulk.Plies);
+        if (most is not null)
+        {
+            var thickness = most.ThicknessMm is { } mm ? FormattableString.Invariant($", {mm:0.#} mm") : "; how thick that is the job does not tell (cloths[0].thickness)";
+            yield return new Notice(
+                NoticeLevel.Note,
+                "crossings",
+                most.Crossing.Label,
+                FormattableString.Invariant($"Seams meet at {bulks.Count(bulk => bulk.Seams > 1)} places. Thickest is {most.Crossing.Label}: {Meeting(most)} come to {most.Plies} plies{thickness}."));
+        }
+    }
+
+    private static int LimitFor(LimitWish limits, CrossingBulk bulk) => bulk.Crossing.Place is CrossingPlace.Hub or CrossingPlace.BaseHub
+        ? bulk.IsFelled ? limits.FelledSeamsAtHub : limits.SeamsAtHub
+        : limits.SeamsElsewhere;
+
+    private static string Meeting(CrossingBulk bulk)
+    {
+        var seams = FormattableString.Invariant($"{bulk.Seams} {(bulk.Seams == 1 ? "seam" : "seams")}");
+        return bulk.StopsShort ? seams + ", stopped short under a patch,"
+            : bulk.Crossing.Place is CrossingPlace.Foot or CrossingPlace.Edge ? seams + " and the turned-up hem"
+            : seams;
+    }
+
+    private static string WayOut(Job job, CrossingBulk bulk)
+    {
+        var first = bulk.IsFelled && !job.Seam.StopAtHubs && bulk.Crossing.Place is CrossingPlace.Hub or CrossingPlace.BaseHub ? "Let felled seams stop short of hubs (seam.stopAtHubs), or take" : "Take";
+        return first + " plain or welded seams, a thinner cloth, bands that leave seams out; or raise the limit if your machine sews it.";
+    }
+}

@@ -1,0 +1,94 @@
+using System;
+using System.Collections.Generic;
+using System.Collections.Immutable;
+using System.Linq;
+using CoverPattern.Patterns.Shells;
+
+namespace CoverPattern.Patterns.Seams;
+
+/// <summary>Finds who meets at every corner, by identity: from patch to patch across their common arcs.</summary>
+/// <remarks>A point where two parts of the cover touch in a corner alone is two crossings.</remarks>
+public static class CrossingFinder
+{
+    /// <summary>Finds all crossings.</summary>
+    /// <param name="shell">The finished surface.</param>
+    /// <param name="cut">The same cut up.</param>
+    /// <returns>In order of the first patch and corner that lies at each.</returns>
+    public static ImmutableArray<Crossing> Find(Shell shell, Subdivision cut)
+    {
+        ArgumentNullException.ThrowIfNull(shell);
+        ArgumentNullException.ThrowIfNull(cut);
+        var nodes = new CornerNodes(shell, cut);
+        var done = new HashSet<PatchSide>();
+        var crossings = ImmutableArray.CreateBuilder<Crossing>();
+        foreach (var corner in cut.Patches.SelectMany((patch, i) => patch.Corners.Select((_, edge) => new PatchSide(i, edge))))
+        {
+            if (!done.Contains(corner))
+            {
+                var crossing = WalkRound(shell, cut, nodes, corner);
+                done.UnionWith(crossing.Corners);
+                crossings.Add(crossing);
+            }
+        }
+
+        return crossings.ToImmutable();
+    }
+
+    private static Crossing WalkRound(Shell shell, Subdivision cut, CornerNodes nodes, PatchSide corner)
+    {
+        var first = FirstRound(cut, corner);
+        var corners = new List<PatchSide>();
+        PatchSide? at = first;
+        while (at is { } here && (corners.Count == 0 || here != first))
+        {
+            corners.Add(here);
+            at = Next(cut, here);
+        }
+
+        ImmutableArray<int> arcs = [.. corners.Select(side => ArcOf(cut, side))];
+        if (at is null)
+        {
+            arcs = arcs.Add(ArcOf(cut, Before(cut, corners[^1])));
+        }
+
+        var node = nodes.NodeAt(corner);
+        var label = node >= 0 ? shell.Nodes[node].Label : string.Join('+', arcs.Select(arc => cut.Arcs[arc].Label).Order(StringComparer.Ordinal));
+        return new Crossing(label, nodes.PlaceOf(corner), arcs, [.. corners]);
+    }
+
+    /// <summary>At an edge of the cover the corner from which all others are reached counter-clockwise; elsewhere the corner itself.</summary>
+    private static PatchSide FirstRound(Subdivision cut, PatchSide corner)
+    {
+        var at = corner;
+        while (Other(cut, at) is { } across)
+        {
+            // The partner runs the other way: it ends here, and the edge behind it begins here.
+            var before = After(cut, across);
+            if (before == corner)
+            {
+                return corner;
+            }
+
+            at = before;
+        }
+
+        return at;
+    }
+
+    /// <summary>The next corner counter-clockwise: across the edge that ends here; null beyond an edge of the cover.</summary>
+    private static PatchSide? Next(Subdivision cut, PatchSide corner) => Other(cut, Before(cut, corner));
+
+    private static PatchSide Before(Subdivision cut, PatchSide side) => side with { Edge = (side.Edge + Count(cut, side) - 1) % Count(cut, side) };
+
+    private static PatchSide After(Subdivision cut, PatchSide side) => side with { Edge = (side.Edge + 1) % Count(cut, side) };
+
+    private static PatchSide? Other(Subdivision cut, PatchSide side)
+    {
+        var arc = cut.Arcs[ArcOf(cut, side)];
+        return arc.First == side ? arc.Second : arc.First;
+    }
+
+    private static int ArcOf(Subdivision cut, PatchSide side) => cut.Patches[side.Patch].Arcs[side.Edge];
+
+    private static int Count(Subdivision cut, PatchSide side) => cut.Patches[side.Patch].Corners.Length;
+}

@@ -24,6 +24,8 @@ public static class CommandLine
             NewCommand.Create(input, output, error),
             PlotCommand.Create(output, error),
             SchemaCommand.Create(output),
+            FrameCommand.Create(output, error),
+            MeasureCommand.Create(output, error),
         };
         var settings = new InvocationConfiguration { Output = output, Error = error, EnableDefaultExceptionHandler = false };
         try

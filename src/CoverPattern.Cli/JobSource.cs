@@ -1,6 +1,7 @@
 using System;
 using System.IO;
 using CoverPattern.Files.Jobs;
+using CoverPattern.Files.Surveys;
 using CoverPattern.Patterns.Jobs;
 
 namespace CoverPattern.Cli;
@@ -38,9 +39,22 @@ internal sealed record JobSource(ReadOnlyMemory<byte> Text, Job? Job)
             return new JobSource(default, null);
         }
 
-        var reading = JobReader.Read(text);
+        var reading = JobReader.Read(text, name => Beside(path, name));
         FaultList.Print(path, reading.Faults, error);
         return new JobSource(text, reading.Job);
+    }
+
+    /// <summary>A file in the folder of the job, or null; one byte too many is enough to refuse it.</summary>
+    private static byte[]? Beside(string path, string name)
+    {
+        try
+        {
+            return ReadAtMost(Path.Combine(Path.GetDirectoryName(Path.GetFullPath(path))!, name), SurveyFile.MostBytes + 1);
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            return null;
+        }
     }
 
     /// <summary>The length of a file is not asked: a pipe has none.</summary>

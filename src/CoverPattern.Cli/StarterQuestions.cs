@@ -12,7 +12,7 @@ internal sealed class StarterQuestions(TextReader input, TextWriter output)
     internal StarterAnswers Ask(StarterAnswers answers)
     {
         answers = answers with { Size = Line("1. Sphere diameter of the frame, hub centre to hub centre", answers.Size) };
-        var frequency = Line("2. Frequency: parts of an edge of the solid, 1 to 8", answers.Frequency.ToString(CultureInfo.InvariantCulture));
+        var frequency = Line("2. Frequency: parts of an edge of the solid, 1 to 12", answers.Frequency.ToString(CultureInfo.InvariantCulture));
         answers = answers with
         {
             Frequency = int.TryParse(frequency, NumberStyles.None, CultureInfo.InvariantCulture, out var parts) ? parts : 0,

@@ -66,7 +66,8 @@ public static class Corridor
         var estimate = Estimator.Count(job, finishing.Set, lays);
         ImmutableArray<Notice> notices =
             [
-                .. ShellCheck.Check(job, frame, shell)
+                .. StrutCheck.Check(job.Frame, frame)
+                    .Concat(ShellCheck.Check(job, frame, shell))
                     .Concat(SkirtCheck.Check(job, frame, shell))
                     .Concat(ClearanceCheck.Check(job, frame, shell))
                     .Concat(panels.Notices)

@@ -17,20 +17,59 @@ internal static class FrameReader
         ("height", FrameMeasure.Height),
     ];
 
-    internal static FrameWish Read(JobSection frame, JobNotes notes)
+    /// <param name="frame">The section.</param>
+    /// <param name="notes">Takes faults and assumptions.</param>
+    /// <param name="beside">Gives the bytes of a file beside the job, null when there is none.</param>
+    internal static FrameWish Read(JobSection frame, JobNotes notes, Func<string, byte[]?>? beside)
     {
+        if (frame.States("survey"))
+        {
+            return SurveySection.Read(frame, notes, beside);
+        }
+
+        if (frame.States("gores"))
+        {
+            return GoreSection.Read(frame, notes);
+        }
+
         var family = frame.Take<FrameFamily>("family", Values.Word);
         var frequency = frame.Take<int>("frequency", Values.Whole);
         var isKnown = frame.States("frequency") && notes.AreClean(frame.PlaceOf("frequency"));
-        var cut = frame.Take("cut", CutReader.For(isKnown ? frequency : 0)) ?? new CutName("", 0);
+        var division = frame.States("division") ? frame.Take<FrameDivision>("division", Values.Word) : default;
+        var up = frame.States("up") ? frame.Take<FrameUp>("up", Values.Word) : default;
+        isKnown &= notes.AreClean(frame.PlaceOf("family"), frame.PlaceOf("division"), frame.PlaceOf("up")) && IsDivisible(frame, family, frequency, division, notes);
+        var solid = new FrameWish(family, isKnown ? frequency : 0, 0, "", default, NoSize.Measure) { Division = division, Up = up };
+        var cut = CutReader.Read(frame, solid, notes);
+        if (frame.States("struts"))
+        {
+            return StrutSection.Read(frame, cut with { Frequency = frequency }, notes);
+        }
+
         var (measure, size) = ReadSize(frame.Section("size"), notes);
-        var wish = new FrameWish(family, frequency, cut.Rows, cut.Name, measure, size);
+        var wish = cut with { Frequency = frequency, Measure = measure, Size = size, Stretch = GoreSection.Stretch(frame), RiserMm = GoreSection.Riser(frame) };
         if (notes.AreClean("frame"))
         {
             CheckRadius(wish, notes);
         }
 
         return wish;
+    }
+
+    private static bool IsDivisible(JobSection frame, FrameFamily family, int frequency, FrameDivision division, JobNotes notes)
+    {
+        var allowed = StrutFamily.IsDivisible(family, division, frequency) ? "" : division switch
+        {
+            FrameDivision.ClassTwo => "an even frequency, or another division",
+            FrameDivision.LevelByEdgeHubs => "the icosahedron at frequency 3 or 4, or another division",
+            FrameDivision.LevelByInnerHubs => "the icosahedron at frequency 4, or another division",
+            _ => "",
+        };
+        if (allowed.Length > 0)
+        {
+            notes.Refuse(frame.PlaceOf("division"), FormattableString.Invariant($"{division} of {family} at frequency {frequency}"), allowed);
+        }
+
+        return allowed.Length == 0;
     }
 
     private static (FrameMeasure Measure, Measure Size) ReadSize(JobSection section, JobNotes notes)

@@ -34,6 +34,12 @@ internal sealed record JobKey(string Place, KeyKind Kind, string Meaning)
     /// <summary>Whether the section's mere presence is a wish, so that a starter job leaves it out.</summary>
     internal bool IsWish { get; init; }
 
+    /// <summary>Names of required keys of its section in whose place it stands.</summary>
+    internal ImmutableArray<string> InPlaceOf { get; init; } = [];
+
+    /// <summary>Whether it stands in place of other keys, and so not in a starter job.</summary>
+    internal bool IsAlternative => !InPlaceOf.IsEmpty;
+
     /// <summary>Whether leaving it out makes an assumption that somebody should confirm.</summary>
     internal bool IsAssumable => Standing.Length > 0;
 
@@ -68,8 +74,10 @@ internal sealed record JobKey(string Place, KeyKind Kind, string Meaning)
         KeyKind.Amount => FormattableString.Invariant($"a number, {Least:0.###} to {Most:0.###}"),
         KeyKind.Flag => "true or false",
         KeyKind.Day => "a day as \"2026-05-04\" (year, month, day), 2000 to 2099",
-        KeyKind.Cut => "the name of a cut such as \"5/8\", or a number of rows counted from the top",
+        KeyKind.FileName => "the name of a file in the folder of the job, such as \"dome.csv\"; letters a-z, digits, spaces, points, dashes and underscores, ending in .csv, .obj, .ply or .stl",
+        KeyKind.Lines => FormattableString.Invariant($"a list of {Least:0} to {Most:0} lines of text in quotes"),
         KeyKind.PieceName => FormattableString.Invariant($"a name in quotes of 1 to {Most:0} letters a-z, digits and dashes, beginning with a letter"),
+        KeyKind.Cut => "the name of a cut such as \"5/8\", a number of rows counted from the top, or a list of hubs along the cut such as [\"T5.01\", \"T5.02\"]",
         _ => throw new InvalidOperationException($"Key {Place} has no kind."),
     };
 

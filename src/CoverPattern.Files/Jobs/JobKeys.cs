@@ -12,6 +12,7 @@ internal static class JobKeys
     internal const string CommonPractice = "common practice, no source";
     internal const string ByMakeUp = "by make-up";
     internal const string Size = "frame.size";
+    internal const string Survey = "frame.survey";
     private const string Table = "[Vilumsone-Nemes, 4.2.3]: up to 3 cm at the first ply";
     private const string OwnChoice = "the program's own choice";
     private static readonly ImmutableArray<string> Forms = ["plain", "lapped", "felled", "folderFelled", "welded", "splitWelded", "bound", "zip"];
@@ -23,14 +24,42 @@ internal static class JobKeys
         new("date", KeyKind.Day, "Day of the order; the only date that any output carries.") { IsRequired = true },
         Whole("covers", "Number of equal covers.", 1, 1000) with { Default = "1", Standing = CommonPractice },
         new("frame", KeyKind.Section, "The frame to be covered.") { IsRequired = true },
-        Word("frame.family", "The solid divided.", "icosahedron") with { Default = "icosahedron", Standing = CommonPractice },
-        Whole("frame.frequency", "Parts into which an edge of the solid is divided.", 1, 8) with { IsRequired = true },
-        new("frame.cut", KeyKind.Cut, "Rows of facets kept, by name or counted from the top.") { IsRequired = true },
+        Word("frame.family", "The solid divided.", "icosahedron", "octahedron") with { Default = "icosahedron", Standing = CommonPractice },
+        Whole("frame.frequency", "Parts into which an edge of the solid is divided.", 1, 12) with { IsRequired = true },
+        Word("frame.division", "How the faces of the solid are divided: class I in equal chords when not stated.", "equalChord", "equalArc", "levelByEdgeHubs", "levelByInnerHubs", "classTwo"),
+        Word("frame.up", "What of the solid is at the top: a corner when not stated.", "vertex", "edge", "face"),
+        new("frame.cut", KeyKind.Cut, "Rows of facets kept, by name or counted from the top; or the hubs along the cut.") { IsRequired = true },
         new(Size, KeyKind.Section, "Exactly one of four measures, hub centre to hub centre.") { IsRequired = true },
         Length("frame.size.radius", "Radius of the sphere through the hub centres.", 200, 60_000),
         Length("frame.size.diameter", "Diameter of the sphere through the hub centres.", 400, 120_000),
         Length("frame.size.floorDiameter", "Diameter of the circle through the lowest hub centres.", 100, 120_000),
         Length("frame.size.height", "Height of the top hub centre above the lowest hub centres.", 10, 120_000),
+        new("frame.struts", KeyKind.Section, "The struts as measured, in place of the size.") { InPlaceOf = ["size"] },
+        new("frame.struts.lengths", KeyKind.Lines, "A length for each class, the shortest first.") { IsRequired = true, Least = 1, Most = 100 },
+        new("frame.struts.odd", KeyKind.Lines, "Struts that differ from their class, named by their two hubs.") { Least = 1, Most = 1000 },
+        Length("frame.struts.endAllowance", "From the hole at an end to the hub centre.", 0, 500) with { Default = "0 mm", Standing = OwnChoice },
+        Length("frame.struts.bendAt", "From hole to bend, where lengths were measured along the tube before it was bent; else straight, as built.", 0, 500),
+        Length("frame.struts.floorDiameter", "Measured diameter of the circle through the lowest hub centres; else all base hubs are put on one circle.", 100, 120_000),
+        Length("frame.struts.raise", "Measured raise of the highest base hubs over the lowest; held against the frame's, never used to make it.", 0, 5000),
+        new("frame.stretch", KeyKind.Section, "How the ball is drawn out after sizing; a sphere when not stated.") { IsAsked = false },
+        Ratio("frame.stretch.front", "Along the front, x.", 0.2, 5),
+        Ratio("frame.stretch.side", "Across the front, y.", 0.2, 5),
+        Ratio("frame.stretch.height", "In height, z.", 0.2, 5),
+        Length("frame.riser", "Height of an upright wall from its foot to the lowest base hubs; none when not stated.", 0, 10_000),
+        new("frame.gores", KeyKind.Section, "A roof of equal gores, in place of family, frequency, cut and size.") { InPlaceOf = ["frequency", "cut", "size"] },
+        Whole("frame.gores.sides", "Gores.", 3, 64) with { IsRequired = true },
+        Word("frame.gores.meridian", "The line of a seam from top to eaves.", "circle", "ellipse", "cone", "points") with { IsRequired = true },
+        Whole("frame.gores.chords", "Straight parts of that line.", 1, 60),
+        Length("frame.gores.radius", "From the axis to an eaves hub centre.", 100, 60_000),
+        Length("frame.gores.height", "Of the top over the eaves; with a crown ring, of the top that the line would have without.", 50, 60_000),
+        Length("frame.gores.crown", "Radius of the ring left open at the top; closed when not stated.", 20, 30_000),
+        new("frame.gores.points", KeyKind.Lines, "Radius; height over the eaves of each ring of hubs, from the top down; a first radius of 0 mm closes the top.") { Least = 2, Most = 60 },
+        new(Survey, KeyKind.Section, "The frame as measured or drawn, in place of family, frequency, cut and size.") { InPlaceOf = ["frequency", "cut", "size"] },
+        new("frame.survey.file", KeyKind.FileName, "A file beside the job: lines of hubs, struts and facets, or a mesh."),
+        new("frame.survey.lines", KeyKind.Lines, "The same lines in the job itself.") { Least = 1, Most = 20_000 },
+        Word("frame.survey.unit", "Unit of bare numbers; a mesh needs it.", "mm", "cm", "m", "in", "ft"),
+        Word("frame.survey.up", "The coordinate that points up; base: square to the line of base hubs.", "z", "y", "base") with { Default = "z", Standing = OwnChoice },
+        Length("frame.survey.weld", "Hubs nearer than this are one hub.", 0, 50) with { Default = "0.1 mm", Standing = OwnChoice },
         new("standOff", KeyKind.Section, "What holds the cloth off the hub centres, as a calliper measures it."),
         Length("standOff.tubeRadius", "Half the outer diameter of the struts' tube.", 0, 200) with { Default = "17 mm", Standing = CommonPractice },
         Length("standOff.hubHeight", "How far the hub stands out above the hub centre.", 0, 300) with { Default = "25 mm", Standing = CommonPractice },
@@ -89,7 +118,7 @@ internal static class JobKeys
         Whole("makeUps[].plies", "Layers of cloth in the finished seam; else by form.", 1, 12),
         new("panels", KeyKind.Sections, "What is cut as one piece; every facet in exactly one entry. Left out: each facet is a piece.") { Least = 1, Most = 200 },
         Word("panels[].as", "Single facets, rows cut into parts, sectors from top to base, or named facets as one piece.", "facets", "bands", "gores", "group") with { IsRequired = true },
-        new("panels[].rows", KeyKind.Rows, "Its rows, counted from the deck up; left out or \"rest\": what no other entry takes.") { Most = 23 },
+        new("panels[].rows", KeyKind.Rows, "Its rows, counted from the deck up; left out or \"rest\": what no other entry takes.") { Most = 35 },
         new("panels[].facets", KeyKind.Labels, "Its facets, such as \"F1.07\", instead of rows.") { Least = 1, Most = 2000 },
         new("panels[].name", KeyKind.PieceName, "What a group is called.") { Least = 1, Most = 20 },
         Whole("panels[].parts", "Parts into which each row of bands is cut; left out: at the sector edges.", 1, 200),
@@ -176,6 +205,9 @@ internal static class JobKeys
 
     private static JobKey Whole(string place, string meaning, double least, double most) =>
         new(place, KeyKind.Whole, meaning) { Least = least, Most = most };
+
+    private static JobKey Ratio(string place, string meaning, double least, double most) =>
+        new(place, KeyKind.Ratio, meaning) { Least = least, Most = most };
 
     private static JobKey Length(string place, string meaning, double least, double most) =>
         new(place, KeyKind.Length, meaning) { Least = least, Most = most };

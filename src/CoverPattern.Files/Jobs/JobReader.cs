@@ -14,19 +14,21 @@ public static class JobReader
 
     /// <summary>Reads a job from text.</summary>
     /// <param name="json">The whole file.</param>
-    public static JobReading Read(string json) => Read(Utf8.GetBytes(json));
+    /// <param name="beside">Gives the bytes of a file beside the job by its name, null when there is none.</param>
+    public static JobReading Read(string json, Func<string, byte[]?>? beside = null) => Read(Utf8.GetBytes(json), beside);
 
     /// <summary>Reads a job from bytes.</summary>
     /// <param name="json">The whole file, UTF-8 with or without byte order mark; more than 4 MB are refused.</param>
-    public static JobReading Read(ReadOnlySpan<byte> json)
+    /// <param name="beside">Gives the bytes of a file beside the job by its name, null when there is none.</param>
+    public static JobReading Read(ReadOnlySpan<byte> json, Func<string, byte[]?>? beside = null)
     {
         var notes = new JobNotes();
         using var document = JobText.Parse(json, notes.Faults);
-        var job = document is null ? null : ReadJob(document.RootElement, notes);
+        var job = document is null ? null : ReadJob(document.RootElement, notes, beside);
         return new JobReading(notes.Faults.Count == 0 ? job : null, [.. notes.Faults]);
     }
 
-    private static Job? ReadJob(JsonElement root, JobNotes notes)
+    private static Job? ReadJob(JsonElement root, JobNotes notes, Func<string, byte[]?>? beside)
     {
         if (root.ValueKind != JsonValueKind.Object)
         {
@@ -39,7 +41,7 @@ public static class JobReader
         var title = top.Take<string>("title", Values.Line) ?? "";
         var date = top.Take<DateOnly>("date", Values.Day);
         var covers = top.Take<int>("covers", Values.Whole);
-        var frame = FrameReader.Read(top.Section("frame"), notes);
+        var frame = FrameReader.Read(top.Section("frame"), notes, beside);
         var standOff = ReadStandOff(top.Section("standOff"), top.States("windows"));
         var ease = top.Take<double>("ease", Values.Ratio);
         var deck = DeckReader.Read(top.Section("deck"), notes);

@@ -19,7 +19,7 @@ public static class JobSchema
     private const string CutPattern = "^[0-9]{1,4}/[0-9]{1,4}$";
     private const string DayPattern = "^20[0-9]{2}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12][0-9]|3[01])$";
     private const string RowsPattern = "^(?:[1-9][0-9]?(?:-[1-9][0-9]?)?|rest)$";
-    private const int MostRows = 23;
+    private const int MostRows = 35;
 
     // Quotes and inch signs stay readable: the schema is a file of its own, never part of a page.
     private static readonly JsonSerializerOptions Readable = new()
@@ -51,9 +51,14 @@ public static class JobSchema
             ["properties"] = new JsonObject(keys.Select(key => new KeyValuePair<string, JsonNode?>(key.Name, Described(key)))),
         };
         var required = keys.Where(key => key.IsRequired).ToImmutableArray();
-        if (required.Length > 0)
+        var instead = keys.Where(key => key.IsAlternative).ToImmutableArray();
+        if (required.Length > 0 && instead.IsEmpty)
         {
-            section["required"] = new JsonArray([.. required.Select(key => (JsonNode)key.Name)]);
+            section["required"] = Names(required);
+        }
+        else if (required.Length > 0)
+        {
+            section["anyOf"] = new JsonArray([new JsonObject { ["required"] = Names(required) }, .. instead.Select(key => new JsonObject { ["required"] = Names([.. required.Where(other => !key.InPlaceOf.Contains(other.Name)), key]) })]);
         }
 
         if (string.Equals(place, JobKeys.Size, StringComparison.Ordinal))
@@ -64,6 +69,8 @@ public static class JobSchema
 
         return section;
     }
+
+    private static JsonArray Names(ImmutableArray<JobKey> keys) => new([.. keys.Select(key => (JsonNode)key.Name)]);
 
     private static JsonObject Described(JobKey key)
     {
@@ -97,8 +104,10 @@ public static class JobSchema
         KeyKind.Amount => new() { ["type"] = "number", ["minimum"] = key.Least, ["maximum"] = key.Most },
         KeyKind.Flag => new() { ["type"] = "boolean" },
         KeyKind.Day => new() { ["type"] = "string", ["pattern"] = DayPattern },
-        KeyKind.Cut => new() { ["type"] = new JsonArray("integer", "string"), ["minimum"] = 1, ["maximum"] = MostRows, ["pattern"] = CutPattern },
+        KeyKind.FileName => new() { ["type"] = "string", ["pattern"] = SurveySection.NamePattern },
+        KeyKind.Lines => new() { ["type"] = "array", ["minItems"] = (int)key.Least, ["maxItems"] = (int)key.Most, ["items"] = new JsonObject { ["type"] = "string", ["maxLength"] = 200 } },
         KeyKind.PieceName => new() { ["type"] = "string", ["maxLength"] = (int)key.Most, ["pattern"] = PieceNames.Pattern },
+        KeyKind.Cut => new() { ["type"] = new JsonArray("integer", "string", "array"), ["minimum"] = 1, ["maximum"] = MostRows, ["pattern"] = CutPattern, ["minItems"] = 3, ["items"] = new JsonObject { ["type"] = "string" } },
         _ => throw new InvalidOperationException($"Key {key.Place} has no form."),
     };
 

@@ -74,4 +74,10 @@ internal enum KeyKind
 
     /// <summary>The name of a piece, safe in labels.</summary>
     PieceName,
+
+    /// <summary>The name of a file beside the job.</summary>
+    FileName,
+
+    /// <summary>Lines of text in brackets.</summary>
+    Lines,
 }

@@ -30,7 +30,7 @@ public static class StarterJob
     private static void WriteSection(StringBuilder text, string section, StarterAnswers answers)
     {
         var margin = new string(' ', Indent * (1 + section.Count(c => c is '.' or '[') + (section.Length > 0 ? 1 : 0)));
-        foreach (var key in JobKeys.In(section).Where(key => !IsLeftOut(key)))
+        foreach (var key in JobKeys.In(section).Where(key => !IsLeftOut(key) && !key.IsAlternative))
         {
             WriteKey(text, margin, key, answers);
         }

@@ -57,9 +57,24 @@ internal static class HeadSection
         page.Close();
     }
 
-    private static string Frame(FrameWish frame) => string.Create(
+    private static string Frame(FrameWish frame) => frame.Survey is { } survey ? "surveyed frame" + (survey.Source.Length > 0 ? ", " + survey.Source : "")
+        : frame.Gores is { } gores ? FormattableString.Invariant($"roof of {gores.Sides} gores, {Printed.Word(gores.Meridian)}")
+        : string.Create(
         CultureInfo.InvariantCulture,
-        $"{Printed.Word(frame.Family)} {frame.Frequency}V {frame.Cut}, {Measure(frame.Measure)} {frame.Size.Typed}");
+        $"{Printed.Word(frame.Family)} {frame.Frequency}V{Special(frame)} {frame.Cut}, {(frame.Struts is null ? Measure(frame.Measure) + " " + frame.Size.Typed : "from measured struts")}");
+
+    /// <summary>What sets the frame apart from class I with a corner up; empty for that.</summary>
+    private static string Special(FrameWish frame) => string.Concat(
+        frame.Division switch
+        {
+            FrameDivision.EqualArc => ", equal arcs",
+            FrameDivision.LevelByEdgeHubs => ", base made level by the edge hubs",
+            FrameDivision.LevelByInnerHubs => ", base made level by the inner hubs",
+            FrameDivision.ClassTwo => ", class II",
+            _ => "",
+        },
+        frame.Up == FrameUp.Vertex ? "" : ", " + Printed.Word(frame.Up) + " up",
+        frame.Division == FrameDivision.EqualChord && frame.Up == FrameUp.Vertex ? "" : ",");
 
     private static string Measure(FrameMeasure measure) => measure switch
     {

@@ -19,6 +19,11 @@ public static class ResultFiles
 
         var files = ImmutableSortedDictionary.CreateBuilder<string, byte[]>(StringComparer.Ordinal);
         files.Add("job.json", result.JobText.ToArray());
+        if (result.Job.Frame.Survey is { Source.Length: > 0 } survey)
+        {
+            files.Add(survey.Source, [.. survey.File]);
+        }
+
         files.Add("pieces.json", PiecesFile.Write(result.Pieces));
         files.Add("lays.json", LaysFile.Write(result.Lays));
         AddDrawing(files, "pieces", PatternSheet.Draw(result.Pieces, PaperNotes.Of(result.Job)));

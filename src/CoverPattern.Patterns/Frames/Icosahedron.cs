@@ -7,16 +7,13 @@ namespace CoverPattern.Patterns.Frames;
 /// <summary>The solid of twenty equal triangles, one corner up, one of the upper five on the meridian of +x.</summary>
 internal static class Icosahedron
 {
-    /// <summary>Levels of corners: top, upper five, lower five, bottom.</summary>
-    internal const int LevelsBelowTop = 3;
-
     private const int Sides = 5;
 
     /// <summary>The twenty faces.</summary>
     internal static ImmutableArray<SolidFace> Faces()
     {
-        var top = new SolidCorner(0, 0, new Point3(0, 0, 1));
-        var bottom = new SolidCorner(11, 3, new Point3(0, 0, -1));
+        var top = new SolidCorner(0, new Point3(0, 0, 1));
+        var bottom = new SolidCorner(11, new Point3(0, 0, -1));
         var faces = ImmutableArray.CreateBuilder<SolidFace>();
         for (var side = 0; side < Sides; side++)
         {
@@ -31,15 +28,15 @@ internal static class Icosahedron
         return faces.ToImmutable();
     }
 
-    private static SolidCorner Upper(int side) => OnRing(1 + (side % Sides), 1, side * 72, 1);
+    private static SolidCorner Upper(int side) => OnRing(1 + (side % Sides), side * 72, 1);
 
-    private static SolidCorner Lower(int side) => OnRing(6 + (side % Sides), 2, (side * 72) + 36, -1);
+    private static SolidCorner Lower(int side) => OnRing(6 + (side % Sides), (side * 72) + 36, -1);
 
     /// <summary>Both rings lie at height 1/sqrt 5 on the unit sphere, radius 2/sqrt 5.</summary>
-    private static SolidCorner OnRing(int index, int level, double degrees, int upOrDown)
+    private static SolidCorner OnRing(int index, double degrees, int upOrDown)
     {
         var angle = degrees % 360 * Math.PI / 180;
         var radius = 2 / Math.Sqrt(5);
-        return new SolidCorner(index, level, new Point3(radius * Math.Cos(angle), radius * Math.Sin(angle), upOrDown / Math.Sqrt(5)));
+        return new SolidCorner(index, new Point3(radius * Math.Cos(angle), radius * Math.Sin(angle), upOrDown / Math.Sqrt(5)));
     }
 }

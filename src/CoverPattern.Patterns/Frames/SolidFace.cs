@@ -7,6 +7,5 @@ internal sealed record SolidFace(SolidCorner A, SolidCorner B, SolidCorner C);
 
 /// <summary>A corner of the solid that is divided.</summary>
 /// <param name="Index">Number of the corner.</param>
-/// <param name="Level">0 at the top, counted down: all corners of one face lie on two neighbouring levels.</param>
 /// <param name="Position">On the sphere of radius 1.</param>
-internal sealed record SolidCorner(int Index, int Level, Point3 Position);
+internal sealed record SolidCorner(int Index, Point3 Position);

@@ -15,9 +15,9 @@ internal static class StrutSorter
     private const double SameLength = 1e-9;
 
     internal static (ImmutableArray<Strut> Struts, ImmutableArray<StrutClass> Classes) Sort(
-        ImmutableArray<Hub> hubs, ImmutableArray<Facet> facets)
+        ImmutableArray<Hub> hubs, ImmutableArray<Facet> facets, ImmutableArray<(int From, int To)> folds)
     {
-        var bars = Bars(facets).Select(bar => (bar.From, bar.To, Length: Point3.Distance(hubs[bar.From].Position, hubs[bar.To].Position))).ToArray();
+        var bars = Bars(facets).Except(folds).Select(bar => (bar.From, bar.To, Length: Point3.Distance(hubs[bar.From].Position, hubs[bar.To].Position))).ToArray();
         var scale = bars.Max(bar => bar.Length);
         var lengths = new List<double>();
         foreach (var length in bars.Select(bar => bar.Length).Order())
@@ -28,10 +28,11 @@ internal static class StrutSorter
             }
         }
 
-        int ClassOf(double length) => lengths.FindLastIndex(least => least <= length);
+        int ClassOf(double length) => lengths.BinarySearch(length) is var at && at >= 0 ? at : ~at - 1;
+        var counts = bars.CountBy(bar => ClassOf(bar.Length)).ToDictionary(pair => pair.Key, pair => pair.Value);
         return (
             [.. bars.Select(bar => new Strut(bar.From, bar.To, Letter(ClassOf(bar.Length)), bar.Length))],
-            [.. lengths.Select((length, i) => new StrutClass(Letter(i), length, bars.Count(bar => ClassOf(bar.Length) == i)))]);
+            [.. lengths.Select((length, i) => new StrutClass(Letter(i), length, counts[i]))]);
     }
 
     private static IEnumerable<(int From, int To)> Bars(ImmutableArray<Facet> facets) => facets

@@ -1,8 +1,11 @@
 namespace CoverPattern.Patterns.Jobs;
 
-/// <summary>Solids that a frame may be divided from.</summary>
+/// <summary>Solids that a frame may be divided from; hubs are pushed out to the sphere.</summary>
 public enum FrameFamily
 {
-    /// <summary>Icosahedron, class I: the division lines run along the edges of the solid, hubs pushed out to the sphere.</summary>
+    /// <summary>Twenty equal triangles, five at a corner.</summary>
     Icosahedron,
+
+    /// <summary>Eight equal triangles, four at a corner.</summary>
+    Octahedron,
 }

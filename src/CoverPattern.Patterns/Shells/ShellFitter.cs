@@ -36,7 +36,7 @@ public static class ShellFitter
     /// <summary>The facets alone.</summary>
     internal static ShellMesh Mesh(Job job, Frame frame, ImmutableArray<Point3> moved, HemHeights heights)
     {
-        var mesh = new ShellMesh(1 + job.Ease);
+        var mesh = new ShellMesh(1 + job.Ease) { Folds = [.. frame.Folds] };
         foreach (var (hub, i) in frame.Hubs.Select((hub, i) => (hub, i)))
         {
             var height = heights.AboveEdge[i];

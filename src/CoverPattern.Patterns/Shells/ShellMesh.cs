@@ -68,9 +68,15 @@ internal sealed class ShellMesh
     internal ImmutableArray<BorderChord> BorderChords() =>
         [.. edges.Where(edge => edge.Right < 0).Select(edge => new BorderChord(edge.From, edge.To, edge.Left))];
 
+    /// <summary>Edges over which cloth goes uncut though both faces are facets; the lower node first.</summary>
+    internal ImmutableHashSet<(int, int)> Folds { get; init; } = [];
+
     internal Shell Finish(double standOff, double ease) => new(
         [.. nodes.Select(node => new ShellNode(node.Label, scale * node.Position, scale * node.AboveHem))],
-        [.. edges.Select(edge => new ShellEdge(edge.From, edge.To, scale * Length(edge), edge.Left, edge.Right))],
+        [.. edges.Select(edge => new ShellEdge(edge.From, edge.To, scale * Length(edge), edge.Left, edge.Right)
+        {
+            IsFold = Folds.Contains((Math.Min(edge.From, edge.To), Math.Max(edge.From, edge.To))),
+        })],
         [.. faces.Select(face => new ShellFace(face.Label, face.Kind, face.Nodes, face.Edges, face.Strip.IsEmpty ? Chart(face.Nodes) : Chart(face.Strip)))],
         standOff,
         ease);

@@ -30,7 +30,8 @@ internal sealed class SkirtHanger
 
     internal void Hang()
     {
-        foreach (var chord in mesh.BorderChords().OrderBy(chord => chord.From))
+        // Borders of openings above the base have no skirt.
+        foreach (var chord in mesh.BorderChords().Where(chord => chord.From < frame.Base.Length).OrderBy(chord => chord.From))
         {
             if (Math.Max(mesh.Height(chord.From), mesh.Height(chord.To)) >= LeastSkirt)
             {

@@ -54,7 +54,7 @@ public sealed class JobFilePageTests
     }
 
     [Fact]
-    public void Page_Cuts_AreTheCustomaryNames() => Assert.All(Enumerable.Range(1, 8), frequency =>
+    public void Page_Cuts_AreTheCustomaryNames() => Assert.All(Enumerable.Range(1, 12), frequency =>
     {
         var names = string.Join(", ", CutNames.Customary(frequency).Select(cut => $"{cut.Name} ({cut.Rows})"));
 
@@ -62,7 +62,7 @@ public sealed class JobFilePageTests
     });
 
     [Theory]
-    [InlineData("at frequency 3: \"3/8\" (4 rows), \"5/8\" (5 rows), or 1 to 8 rows; the name of a cut such as \"5/8\", or a number of rows counted from the top", "\"frame\": { \"frequency\": 3, \"cut\": \"1/2\" }")]
+    [InlineData("at frequency 3: \"3/8\" (4 rows), \"5/8\" (5 rows), or 1 to 8 rows; the name of a cut such as \"5/8\", a number of rows counted from the top, or a list of hubs along the cut such as [\"T5.01\", \"T5.02\"]", "\"frame\": { \"frequency\": 3, \"cut\": \"1/2\" }")]
     [InlineData("a unit is missing: mm, cm, m, in, ft, ' or \"; a length such as", "\"skirt\": { \"drop\": \"60\" }")]
     [InlineData("did you mean \"rollWidth\"? known here: name, rollWidth,", "\"cloths\": [ { \"rollwidth\": \"2 m\" } ]")]
     [InlineData("a ratio such as \"0.3 %\", or a bare number such as 0.003; -5 % to 5 % here", "\"ease\": 0.3")]

@@ -116,5 +116,5 @@ public sealed class CutNamesTests
 
     [Fact]
     public void Customary_UnknownFrequency_Throws() =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => CutNames.Customary(9));
+        Assert.Throws<ArgumentOutOfRangeException>(() => CutNames.Customary(13));
 }

@@ -1,0 +1,111 @@
+using System;
+using System.Collections.Immutable;
+using System.Linq;
+using System.Text.Json;
+using CoverPattern.Patterns.Frames;
+using CoverPattern.Patterns.Jobs;
+
+namespace CoverPattern.Files.Jobs;
+
+/// <summary>Reads the measured struts of a frame and finds the family they belong to.</summary>
+internal static class StrutSection
+{
+    private const int LongestLine = 60;
+
+    /// <summary>Reads the struts.</summary>
+    /// <param name="frame">The section of the frame; it states struts.</param>
+    /// <param name="wish">Family, frequency and cut, as read.</param>
+    /// <param name="notes">Takes faults and assumptions.</param>
+    internal static FrameWish Read(JobSection frame, FrameWish wish, JobNotes notes)
+    {
+        if (frame.States("size"))
+        {
+            notes.Refuse(frame.PlaceOf("size"), "stated beside struts", "either size or struts; the struts give the size");
+        }
+
+        var section = frame.Section("struts");
+        var struts = new StrutWish(Lengths(section, "lengths", notes), Lengths(section, "odd", notes))
+        {
+            EndAllowanceMm = section.Take<Measure>("endAllowance", Values.Length).Millimetres,
+            BendAtMm = section.States("bendAt") ? section.Take<Measure>("bendAt", Values.Length).Millimetres : 0,
+            FloorDiameter = section.States("floorDiameter") ? section.Take<Measure>("floorDiameter", Values.Length) : null,
+            Raise = section.States("raise") ? section.Take<Measure>("raise", Values.Length) : null,
+        };
+        return notes.AreClean("frame") ? Recognised(frame, wish with { Struts = struts }, notes) : wish;
+    }
+
+    /// <summary>The stated division if the struts fit it, else the one they fit.</summary>
+    private static FrameWish Recognised(JobSection frame, FrameWish wish, JobNotes notes)
+    {
+        var ranked = StrutFamily.Rank(wish);
+        var place = frame.PlaceOf("struts") + ".lengths";
+        if (ranked.IsEmpty)
+        {
+            var own = FrameBuilder.Build(wish with { Struts = null, Measure = FrameMeasure.Radius, Size = new Measure(1000, "") });
+            notes.Refuse(place, "classes " + string.Join(", ", wish.Struts!.Lengths.Select(length => length.Name)), FormattableString.Invariant($"one length for each class of the frame, the shortest first: {own.Classes[0].Label} to {own.Classes[^1].Label} in equal chords"));
+            return wish;
+        }
+
+        var fits = ranked.Where(one => one.Wish.Family == wish.Family && (!frame.States("division") || one.Wish.Division == wish.Division)).ToArray();
+        if (fits.Length > 0 && fits[0].Off <= StrutFamily.MostOff)
+        {
+            return Checked(frame, fits[0].Wish, notes);
+        }
+
+        var (best, off) = ranked[0];
+        notes.Refuse(
+            place,
+            string.Join(", ", wish.Struts!.Lengths.Select(length => length.Name + " " + length.Length.Typed)),
+            off <= StrutFamily.MostOff
+                ? FormattableString.Invariant($"lengths of {wish.Family}, {wish.Division}; these are those of {best.Family}, {best.Division}, within {100 * off:0.0} %: say so, or measure again")
+                : FormattableString.Invariant($"ratios within {100 * StrutFamily.MostOff:0} % of a family; the nearest is {best.Family}, {best.Division}, and a class is {100 * off:0.0} % off: measure three struts of each class again, or give the hubs as a survey"));
+        return wish;
+    }
+
+    /// <summary>The frame is made once, so that lengths which close no facet are told before any work.</summary>
+    private static FrameWish Checked(JobSection frame, FrameWish wish, JobNotes notes)
+    {
+        var place = frame.PlaceOf("struts");
+        try
+        {
+            var built = FrameBuilder.Build(wish);
+            var names = built.Struts.Select(strut => StrutFamily.Name(built, strut)).ToHashSet(StringComparer.Ordinal);
+            foreach (var odd in wish.Struts!.Odd.Where(odd => !names.Contains(odd.Name)))
+            {
+                notes.Refuse(place + ".odd", odd.Name, $"a strut of this frame by its two hubs, the lower label first, such as \"{StrutFamily.Name(built, built.Struts[0])}\"");
+            }
+        }
+        catch (StrutsException fault)
+        {
+            notes.Refuse(place, fault.Label, fault.Message);
+        }
+
+        return wish;
+    }
+
+    /// <summary>Lines such as "A 50 1/4 in": a name, a blank, a length.</summary>
+    private static ImmutableArray<StrutLength> Lengths(JobSection section, string name, JobNotes notes)
+    {
+        var lengths = ImmutableArray.CreateBuilder<StrutLength>();
+        foreach (var (place, element) in section.Items(name))
+        {
+            var line = element.ValueKind == JsonValueKind.String ? element.GetString()!.Trim() : "";
+            var blank = line.IndexOf(' ', StringComparison.Ordinal);
+            var trouble = "a name, a blank and a length";
+            if (line.Length is 0 or > LongestLine || blank < 0 || !LengthParser.TryParse(line[(blank + 1)..], signed: false, out var millimetres, out trouble) || !(millimetres > 0))
+            {
+                notes.Refuse(place, JobNotes.Said(element), $"{trouble}; a line such as \"A 50 1/4 in\" or \"H0.07-H1.03 1510 mm\"");
+            }
+            else if (lengths.Any(other => other.Name == line[..blank]))
+            {
+                notes.Refuse(place, line[..blank] + " a second time", "each name once");
+            }
+            else
+            {
+                lengths.Add(new StrutLength(line[..blank], new Measure(millimetres, line[(blank + 1)..].Trim())));
+            }
+        }
+
+        return lengths.ToImmutable();
+    }
+}

@@ -1,0 +1,7 @@
+namespace CoverPattern.Geometry;
+
+/// <summary>A wish on one joint that bars leave free to be met: weighed against the other wishes, never against a bar.</summary>
+/// <param name="Joint">Index of the joint.</param>
+/// <param name="Kind">What is wished.</param>
+/// <param name="Value">Millimetres; for one circle not used.</param>
+public readonly record struct JointWish(int Joint, JointWishKind Kind, double Value);

@@ -1,0 +1,36 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using CoverPattern.Patterns.Jobs;
+
+namespace CoverPattern.Patterns.Frames;
+
+/// <summary>Tells what follows from measured struts, and holds it against a measured raise.</summary>
+public static class StrutCheck
+{
+    // 2 mm in B or C explains 2.6 mm of raise on a 24 ft 3V; more than this is a slip (own calculation).
+    private const double MostGap = 10;
+
+    /// <summary>Yields the notices; none for a frame that is not made from struts.</summary>
+    /// <param name="wish">What was measured.</param>
+    /// <param name="frame">The frame that follows.</param>
+    public static IEnumerable<Notice> Check(FrameWish wish, Frame frame)
+    {
+        ArgumentNullException.ThrowIfNull(wish);
+        ArgumentNullException.ThrowIfNull(frame);
+        if (wish.Struts is not { } struts)
+        {
+            yield break;
+        }
+
+        var raise = frame.Base.Max(hub => frame.Hubs[hub].Position.Z);
+        var low = frame.Base.Where(hub => frame.Hubs[hub].Position.Z < 0.5).Average(hub => frame.Hubs[hub].Position.Plan.Length);
+        yield return new Notice(NoticeLevel.Note, "frame-from-struts", string.Empty, FormattableString.Invariant(
+            $"The frame follows the struts, {wish.Family} {wish.Frequency}V, {wish.Division}: every strut within {StrutFrame.Residuals(frame).Values.Max():0.0000} mm. {(struts.FloorDiameter is null ? "All base hubs were put on one circle" : "The lowest base hubs were put on the measured circle")}, for struts alone do not fix a base: low hubs at a diameter of {2 * low:0} mm, highest base hubs {raise:0.0} mm over the lowest, top {frame.Hubs.Max(hub => hub.Position.Z):0} mm high."));
+        if (struts.Raise is { } measured && Math.Abs(measured.Millimetres - raise) > MostGap)
+        {
+            yield return new Notice(NoticeLevel.Warning, "raise-gap", "frame.struts.raise", FormattableString.Invariant(
+                $"The measured raise of {measured.Typed} is {Math.Abs(measured.Millimetres - raise):0.0} mm off the {raise:0.0} mm that follows from the struts; more than {MostGap:0} mm is a slip in one of them. Measure the raise, the floor diameter and three struts of each class again."));
+        }
+    }
+}

@@ -1,0 +1,100 @@
+using System;
+using System.IO;
+using System.Linq;
+using System.Threading.Tasks;
+
+namespace CoverPattern.Cli.Tests;
+
+public sealed class FrameCommandTests : IDisposable
+{
+    private readonly string folder = Directory.CreateTempSubdirectory("coverpattern-test").FullName;
+
+    public void Dispose() => Directory.Delete(folder, recursive: true);
+
+    [Fact]
+    public async Task Frame_Bar_PrintsStrutsAndStock()
+    {
+        var (exit, output, _) = await Run("frame", Job("\"frequency\": 2, \"cut\": \"1/2\", \"size\": { \"radius\": \"3 m\" }"), "--bar", "6 m", "--kerf", "0 mm");
+
+        // 2V half of R 3000: 30 A of 1639.6 and 35 B of 1854.1 mm; three of either fit 6 m, so 65 struts take 22 bars. Axial
+        // angles 15.859 and 18 degrees; the mean normal of unlike facets leans a little at hexagonal hubs (own calculation).
+        Assert.Equal(0, exit);
+        Assert.Contains("A\t1639.6\t30\t", output, StringComparison.Ordinal);
+        Assert.Contains("B\t1854.1\t35\t", output, StringComparison.Ordinal);
+        Assert.Contains("STOCK, 22 bars of 6000 mm", output, StringComparison.Ordinal);
+        Assert.Contains("along ring 0, 10 struts", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Frame_Survey_MakesTheSameCoverFromItsResultFolder()
+    {
+        var job = Job("\"frequency\": 1, \"cut\": 2, \"size\": { \"radius\": \"1 m\" }");
+        await Run("frame", job, "--survey", Path.Combine(folder, "dome.csv"));
+        var surveyed = Job("\"survey\": { \"file\": \"dome.csv\" }");
+
+        var (exit, _, error) = await Run("make", surveyed, "--out", Path.Combine(folder, "one"));
+        var (again, _, _) = await Run("make", Path.Combine(folder, "one", "job.json"), "--out", Path.Combine(folder, "two"));
+
+        Assert.True(exit == 0, error);
+        Assert.Equal(0, again);
+        Assert.Contains("dome.csv", Directory.EnumerateFiles(Path.Combine(folder, "one")).Select(file => Path.GetFileName(file)));
+        Assert.Equal(await File.ReadAllBytesAsync(Path.Combine(folder, "one", "pieces.json")), await File.ReadAllBytesAsync(Path.Combine(folder, "two", "pieces.json")));
+    }
+
+    [Fact]
+    public async Task Measure_WithAndWithoutJob_AsksForTheString()
+    {
+        var (exit, blank, _) = await Run("measure");
+        var (_, filled, _) = await Run("measure", Job("\"frequency\": 3, \"cut\": \"5/8\", \"size\": { \"diameter\": \"24 ft\" }"));
+
+        // String round the base hubs 22 464 mm, apex 4344 mm over the low hubs (own calculation).
+        Assert.Equal(0, exit);
+        Assert.Contains("A string round all base hub centres, hub to hub: ______", blank, StringComparison.Ordinal);
+        Assert.Contains("hub to hub: [22464 mm]", filled, StringComparison.Ordinal);
+        Assert.Contains("[4344 mm]", filled, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("\"A 1275 mm\", \"B 1476 mm\", \"C 1508.4 mm\"", 0, "From measured")]
+    [InlineData("\"A 1275 mm\", \"B 1476 mm\", \"C 1700 mm\"", 1, "ratios within 2 % of a family")]
+    [InlineData("\"A 1275 mm\", \"B 1476 mm\"", 1, "one length for each class")]
+    [InlineData("\"A 1275\", \"B 1476 mm\", \"C 1508 mm\"", 1, "a unit is missing")]
+    public async Task Check_Struts_AreRecognisedOrRefused(string lengths, int expected, string said)
+    {
+        var job = Job($"\"frequency\": 3, \"cut\": \"5/8\", \"struts\": {{ \"lengths\": [{lengths}], \"raise\": \"1 1/2 in\" }}");
+
+        var (exit, _, error) = await Run("check", job);
+
+        Assert.Equal(expected, exit);
+        Assert.Contains(expected == 0 ? "is 19." : said, error, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("\"sides\": 12, \"meridian\": \"ellipse\", \"chords\": 4, \"radius\": \"2 m\", \"height\": \"1.2 m\"", 0, "")]
+    [InlineData("\"sides\": 2, \"meridian\": \"cone\", \"chords\": 1, \"radius\": \"2 m\", \"height\": \"1 m\"", 1, "3 to 64")]
+    [InlineData("\"sides\": 8, \"meridian\": \"circle\", \"chords\": 1, \"radius\": \"2 m\", \"height\": \"3 m\"", 1, "not more than the radius")]
+    [InlineData("\"sides\": 8, \"meridian\": \"points\", \"points\": [\"0 mm; 900 mm\", \"1500 mm; 0 mm\"]", 0, "")]
+    [InlineData("\"sides\": 8, \"meridian\": \"points\", \"points\": [\"0 mm; 900 mm\", \"1500 mm; 950 mm\"]", 1, "each wider and lower")]
+    public async Task Check_Gores_AreMadeOrRefused(string gores, int expected, string said)
+    {
+        var (exit, _, error) = await Run("check", Job($"\"riser\": \"1.5 m\", \"gores\": {{ {gores} }}"));
+
+        Assert.True(exit == expected, error);
+        Assert.Contains(said, error, StringComparison.Ordinal);
+    }
+
+    private string Job(string frame)
+    {
+        var path = Path.Combine(folder, Path.GetRandomFileName() + ".json");
+        File.WriteAllText(path, $$"""{ "schemaVersion": 1, "date": "2026-03-01", "frame": { {{frame}} }, "cloths": [ { "name": "canvas", "rollWidth": "2.5 m" } ], "lay": { "effort": 1 } }""");
+        return path;
+    }
+
+    private static async Task<(int Exit, string Output, string Error)> Run(params string[] args)
+    {
+        using var output = new StringWriter();
+        using var error = new StringWriter();
+        var exit = await CommandLine.RunAsync(args, output, error);
+        return (exit, output.ToString(), error.ToString());
+    }
+}

@@ -1,0 +1,172 @@
+using System;
+using System.Collections.Immutable;
+using System.Diagnostics;
+using System.Linq;
+using CoverPattern.Geometry;
+using CoverPattern.Patterns.Frames;
+using CoverPattern.Patterns.Jobs;
+
+namespace CoverPattern.Patterns.Tests.Frames;
+
+/// <summary>Numbers of the 3V 5/8 of R = 3657.6 mm: own calculation made apart from this project.</summary>
+public class StrutFrameTests
+{
+    private const double A = 1275.096;
+    private const double B = 1476.018;
+    private const double C = 1508.436;
+
+    [Fact]
+    public void Build_ExactStruts_StandOnOneCircle()
+    {
+        var frame = StrutFrame.Build(Wish(A, B, C));
+
+        // Raise 57.434 (58.35 on the sphere), radius 3599.856, height 4343.155; lengths are rounded to 0.001 mm.
+        Assert.Equal(57.434, Raise(frame), 0.01);
+        Assert.All(frame.Base, hub => Assert.Equal(3599.856, frame.Hubs[hub].Position.Plan.Length, 0.005));
+        Assert.Equal(4343.155, Height(frame), 0.005);
+        Assert.All(StrutFrame.Residuals(frame), pair => Assert.InRange(pair.Value, 0, 1e-6));
+    }
+
+    // Change of raise, radius and height when one class is 2 mm longer, base on one circle.
+    [Theory]
+    [InlineData(2, 0, 0, 0, 0, 11.20)]
+    [InlineData(0, 2, 0, -2.587, 1.757, -6.60)]
+    [InlineData(0, 0, 2, 2.596, 3.048, 2.30)]
+    public void Build_OneClassLonger_MovesTheBaseAsCalculated(double a, double b, double c, double raise, double radius, double height)
+    {
+        var nominal = StrutFrame.Build(Wish(A, B, C));
+
+        var frame = StrutFrame.Build(Wish(A + a, B + b, C + c));
+
+        Assert.Equal(raise, Raise(frame) - Raise(nominal), 0.002);
+        Assert.Equal(radius, frame.Hubs[0].Position.Plan.Length - nominal.Hubs[0].Position.Plan.Length, 0.002);
+        Assert.Equal(height, Height(frame) - Height(nominal), 0.006);
+    }
+
+    [Fact]
+    public void Build_MeasuredFloor_ClosesTheFlex()
+    {
+        // Per 1 mm of raise the low hubs move 8.06 mm inward: 1 mm of base radius is 0.124 mm of raise.
+        var nominal = StrutFrame.Build(Wish(A, B, C, 2 * 3592.666));
+        var wider = StrutFrame.Build(Wish(A, B, C, 2 * 3593.666));
+
+        Assert.Equal(58.350, Raise(nominal), 0.01);
+        Assert.Equal(-1 / 8.06, Raise(wider) - Raise(nominal), 0.001);
+    }
+
+    [Fact]
+    public void Build_OneOddStrut_KeepsAllOthersExact()
+    {
+        var plain = Wish(A, B, C);
+        var odd = plain with { Struts = plain.Struts! with { Odd = [new StrutLength("H1.01-H2.01", new Measure(1, ""))] } };
+        var nominal = StrutFrame.Build(plain);
+        var strut = nominal.Struts.First(one => nominal.Hubs[one.From].Label == "H1.01" && nominal.Hubs[one.To].Ring == 2);
+        var name = "H1.01-" + nominal.Hubs[strut.To].Label;
+
+        var frame = StrutFrame.Build(odd with { Struts = odd.Struts! with { Odd = [new StrutLength(name, new Measure(strut.LengthMm + 1, ""))] } });
+
+        var changed = frame.Struts.Single(one => one.Class.EndsWith("odd", StringComparison.Ordinal));
+        Assert.Equal((strut.From, strut.To), (changed.From, changed.To));
+        Assert.All(frame.Struts, one => Assert.Equal(
+            one == changed ? strut.LengthMm + 1 : nominal.Classes.Single(own => own.Label == one.Class).LengthMm,
+            Point3.Distance(frame.Hubs[one.From].Position, frame.Hubs[one.To].Position),
+            1e-6));
+    }
+
+    [Fact]
+    public void Solve_ApexPoppedIn_IsRejected()
+    {
+        // Mirrored through its five neighbours the apex lies 444.5 mm lower and all lengths are kept.
+        var frame = StrutFrame.Build(Wish(A, B, C));
+        var apex = frame.Hubs.Length - 1;
+        var rim = frame.Hubs[apex - 1].Position.Z;
+        var start = frame.Hubs.Select(hub => hub.Position).ToArray();
+        Assert.Equal(444.5, 2 * (start[apex].Z - rim), 0.1);
+        start[apex] = start[apex] with { Z = (2 * rim) - start[apex].Z };
+
+        var fault = Assert.Throws<StrutsException>(() => StrutFrame.Solve(frame, [.. frame.Struts.Select(strut => strut.LengthMm)], null, start));
+
+        Assert.Contains("popped in", fault.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Solve_StartsWith50MillimetresOfNoise_ReturnIn19Of20()
+    {
+        var frame = StrutFrame.Build(Wish(A, B, C));
+        ImmutableArray<double> lengths = [.. frame.Struts.Select(strut => strut.LengthMm)];
+        var returned = Enumerable.Range(1, 20).Count(seed =>
+        {
+            var random = new Random(seed);
+            double Noise() => 50 * ((2 * random.NextDouble()) - 1);
+            try
+            {
+                var found = StrutFrame.Solve(frame, lengths, null, [.. frame.Hubs.Select(hub => hub.Position + new Point3(Noise(), Noise(), Noise()))]);
+                return Math.Abs(Raise(found) - Raise(frame)) < 0.01 && Math.Abs(Height(found) - Height(frame)) < 0.01;
+            }
+            catch (StrutsException)
+            {
+                return false;
+            }
+        });
+
+        Assert.InRange(returned, 19, 20);
+    }
+
+    [Fact]
+    public void Build_6VFromLengths_TakesUnderASecond()
+    {
+        var wish = new FrameWish(FrameFamily.Icosahedron, 6, 10, "5/9", FrameMeasure.Radius, new Measure(3657.6, ""));
+        var nominal = FrameBuilder.Build(wish);
+        var struts = wish with { Struts = new StrutWish([.. nominal.Classes.Select(own => new StrutLength(own.Label, new Measure(own.LengthMm, "")))], []) };
+        StrutFrame.Build(Wish(A, B, C));
+        var clock = Stopwatch.StartNew();
+
+        var frame = StrutFrame.Build(struts);
+
+        // The bound is a second on an idle machine; it leaves room for tests that run beside.
+        Assert.True(clock.Elapsed < TimeSpan.FromSeconds(4), $"{clock.Elapsed}");
+        Assert.All(StrutFrame.Residuals(frame), pair => Assert.InRange(pair.Value, 0, 1e-6));
+    }
+
+    [Theory]
+    [InlineData(FrameFamily.Icosahedron, 3, 5, FrameDivision.EqualChord)]
+    [InlineData(FrameFamily.Icosahedron, 3, 5, FrameDivision.LevelByEdgeHubs)]
+    [InlineData(FrameFamily.Icosahedron, 3, 5, FrameDivision.EqualArc)]
+    [InlineData(FrameFamily.Icosahedron, 4, 7, FrameDivision.LevelByInnerHubs)]
+    [InlineData(FrameFamily.Octahedron, 3, 3, FrameDivision.EqualChord)]
+    public void Rank_LengthsOfAFamily_RecogniseIt(FrameFamily family, int frequency, int rows, FrameDivision division)
+    {
+        var own = new FrameWish(family, frequency, rows, "", FrameMeasure.Radius, new Measure(2500, "")) { Division = division };
+        var frame = FrameBuilder.Build(own);
+
+        // Cut to the millimetre, as a shop would.
+        var best = StrutFamily.Rank(own with { Struts = new StrutWish([.. frame.Classes.Select(one => new StrutLength(one.Label, new Measure(Math.Round(one.LengthMm), "")))], []) })[0];
+
+        Assert.Equal((family, division), (best.Wish.Family, best.Wish.Division));
+        Assert.InRange(best.Off, 0, 0.001);
+    }
+
+    [Fact]
+    public void Off_BentTube_IsShorter()
+    {
+        // c 30 mm, 11.9 degrees: 1.3 mm (own calculation); lengths along the tube are longer by that.
+        var bent = Wish(A + (60 * (1 - Math.Cos(10.038 * Math.PI / 180))), B + (60 * (1 - Math.Cos(11.641 * Math.PI / 180))), C + (60 * (1 - Math.Cos(11.900 * Math.PI / 180))));
+
+        var frame = StrutFrame.Build(bent with { Struts = bent.Struts! with { BendAtMm = 30 } });
+
+        Assert.Equal(57.434, Raise(frame), 0.01);
+        Assert.Equal(1.29, bent.Struts.Lengths[2].Length.Millimetres - C, 0.01);
+    }
+
+    private static FrameWish Wish(double a, double b, double c, double? floor = null) => new(FrameFamily.Icosahedron, 3, 5, "5/8", default, default)
+    {
+        Struts = new StrutWish([new("A", new Measure(a, "")), new("B", new Measure(b, "")), new("C", new Measure(c, ""))], [])
+        {
+            FloorDiameter = floor is { } diameter ? new Measure(diameter, "") : null,
+        },
+    };
+
+    private static double Raise(Frame frame) => frame.Base.Max(hub => frame.Hubs[hub].Position.Z);
+
+    private static double Height(Frame frame) => frame.Hubs.Max(hub => hub.Position.Z);
+}

@@ -26,6 +26,64 @@ public static class ConvexParts
         return triangles is null ? [ConvexRings.Hull(ring)] : Join(triangles);
     }
 
+    /// <summary>Convex rings, counter-clockwise, that together cover a ring but for its holes.</summary>
+    /// <param name="ring">Counter-clockwise, first point not repeated.</param>
+    /// <param name="holes">Clockwise, inside the ring, apart from each other.</param>
+    /// <param name="most">Inside corners of the ring, and corners of each hole, that are kept; the parts may cover a little more.</param>
+    /// <returns>The parts; those without holes when the holes cannot be cut out.</returns>
+    public static ImmutableArray<ImmutableArray<GridPoint>> Cover(
+        ImmutableArray<GridPoint> ring, ImmutableArray<ImmutableArray<GridPoint>> holes, int most)
+    {
+        if (holes.IsEmpty || !ExactPredicates.IsSimple(ring) || !holes.All(ExactPredicates.IsSimple))
+        {
+            return Cover(ring, most);
+        }
+
+        var outer = WithoutStraightCorners(ring);
+        FillHollows(outer, most);
+        var inner = holes.Select(hole => Smaller(hole, most)).ToArray();
+        var joined = HoleBridges.Join(outer, inner);
+        var triangles = joined is null ? null : CutEars(joined);
+
+        // The ears of a ring with double edges are trusted only as far as their areas add up.
+        return triangles is not null && Sum(triangles) == DoubleArea(outer) + Sum(inner)
+            ? Join(triangles)
+            : Cover(ring, most);
+    }
+
+    /// <summary>A hole with few corners inside the given one, clockwise as it is.</summary>
+    private static List<GridPoint> Smaller(ImmutableArray<GridPoint> hole, int most)
+    {
+        var corners = WithoutStraightCorners([.. hole.Reverse()]);
+        while (corners.Count > most)
+        {
+            var ears = Enumerable.Range(0, corners.Count).Where(i => IsEar(corners, i)).ToArray();
+            if (ears.Length == 0 || corners.Count <= 4)
+            {
+                break;
+            }
+
+            corners.RemoveAt(ears.MinBy(i => Depth(corners, i)));
+        }
+
+        corners.Reverse();
+        return corners;
+    }
+
+    private static Int128 Sum(IEnumerable<List<GridPoint>> rings) => rings.Aggregate(Int128.Zero, (sum, ring) => sum + DoubleArea(ring));
+
+    private static Int128 DoubleArea(List<GridPoint> ring)
+    {
+        var sum = Int128.Zero;
+        for (var i = 0; i < ring.Count; i++)
+        {
+            var (a, b) = (ring[i], ring[(i + 1) % ring.Count]);
+            sum += ((Int128)a.X * b.Y) - ((Int128)b.X * a.Y);
+        }
+
+        return sum;
+    }
+
     private static List<GridPoint> WithoutStraightCorners(ImmutableArray<GridPoint> ring)
     {
         var corners = new List<GridPoint>(ring);

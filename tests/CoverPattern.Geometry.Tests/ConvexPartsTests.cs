@@ -31,6 +31,41 @@ public sealed class ConvexPartsTests
     }
 
     [Fact]
+    public void Cover_RingWithTwoHoles_IsPartedWithoutLossOrOverlap()
+    {
+        // Two rings side by side are the holes of a box.
+        Gen.Select(RingsOfNine, RingsOfNine).Sample(
+            (first, second) =>
+            {
+                ImmutableArray<GridPoint> box = [new(-10, -10), new(110, -10), new(110, 60), new(-10, 60)];
+                ImmutableArray<ImmutableArray<GridPoint>> holes = [[.. first.Reverse()], [.. second.Reverse().Select(p => new GridPoint(p.X + 50, p.Y))]];
+
+                var parts = ConvexParts.Cover(box, holes, most: 100);
+
+                // Holes have negative areas.
+                Assert.Equal(Area(box) + holes.Sum(Area), parts.Sum(Area));
+                var regions = parts.Select(part => new GridRegion([part])).ToArray();
+                Assert.DoesNotContain(regions.SelectMany((one, i) => regions.Skip(i + 1).Select(other => (one, other))), pair => RegionPairs.InteriorsMeet(pair.one, pair.other));
+            },
+            iter: 300);
+    }
+
+    [Fact]
+    public void Cover_HoleOfManyCorners_IsMadeSmallerNeverLarger()
+    {
+        RingsOfNine.Where(ring => ring.Length > 5).Sample(
+            hole =>
+            {
+                ImmutableArray<GridPoint> box = [new(-10, -10), new(60, -10), new(60, 60), new(-10, 60)];
+
+                var covered = ConvexParts.Cover(box, [[.. hole.Reverse()]], most: 5).Sum(Area);
+
+                Assert.InRange(covered, Area(box) - Area(hole), Area(box));
+            },
+            iter: 300);
+    }
+
+    [Fact]
     public void Cover_FewHollowsKept_StillHoldsTheRing()
     {
         RingsOfNine.Sample(

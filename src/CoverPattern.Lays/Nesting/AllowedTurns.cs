@@ -12,4 +12,7 @@ public sealed record AllowedTurns(ImmutableArray<double> Degrees, bool IsFree)
     public static AllowedTurns HalfTurn { get; } = new([0, 180], IsFree: false);
 
     public static AllowedTurns Free { get; } = new([], IsFree: true);
+
+    /// <summary>How far a turn may stand off an allowed one either way, degrees, 0 or more: how crooked the grain may run. Ignored when <see cref="IsFree"/>.</summary>
+    public double Within { get; init; }
 }

@@ -42,7 +42,7 @@ internal sealed class FillSearch(OutlineTable table, IProgress<NestingProgress>?
             }
         }
 
-        while (!IsOver() && table.Copies > 1)
+        while (!IsOver() && bestOrder.Length > 1)
         {
             Try(Changed(bestOrder), chance.Below(4) == 0 ? rules[chance.Below(rules.Length)] : bestRule);
         }
@@ -61,8 +61,8 @@ internal sealed class FillSearch(OutlineTable table, IProgress<NestingProgress>?
                     return;
                 }
 
-                var kept = lay.Where(p => p.Right <= right * part).ToList();
-                var tail = lay.Where(p => p.Right > right * part).OrderByDescending(p => Area(p.Outline.Item)).ThenBy(p => p.Outline.Item);
+                var kept = lay.Where(p => p.Right <= right * part && table.IsClear(p)).ToList();
+                var tail = lay.Except(kept).OrderByDescending(p => Area(p.Outline.Item)).ThenBy(p => p.Outline.Item);
                 Keep(Filled(kept, [.. tail.Select(p => p.Outline.Item)], rule, Math.Min(bestRight, right)));
             }
         }
@@ -79,7 +79,7 @@ internal sealed class FillSearch(OutlineTable table, IProgress<NestingProgress>?
             item => table.ByItem[item].Min(outline => outline.Height),
             item => table.ByItem[item].Min(outline => outline.Width),
         };
-        return keys.Select(key => items.OrderByDescending(key).SelectMany(item => Enumerable.Repeat(item, table.Task.Items[item].Quantity)).ToArray());
+        return keys.Select(key => items.OrderByDescending(key).SelectMany(item => Enumerable.Repeat(item, table.CopiesToLay(item))).ToArray());
     }
 
     private double Area(int item) => Rings.SignedArea(table.Task.Items[item].Outline);

@@ -25,6 +25,8 @@ public static class LayoutCheck
             findings.AddRange(WrongPlaces(task, known[k], layout.Placements[known[k]], regions[k]));
         }
 
+        findings.AddRange(known.SelectMany((index, k) => WrongCloth(task, index, layout.Placements[index], regions[k])));
+        findings.AddRange(Moved(task, layout));
         findings.AddRange(RegionSweep.Clashes(regions, task.Spacing).Select(clash => Clash(task, known, clash)));
         var length = regions.Length > 0 ? regions.Max(region => region.High.ToPoint().X) : 0;
         if (length != layout.Length)
@@ -80,6 +82,11 @@ public static class LayoutCheck
             yield return Finding(NestingFault.WrongTurn, index, $"Placement {index} is turned by {placement.TurnDegrees:R} degrees, which item {placement.Item} may not take.");
         }
 
+        if (placement.Mirrored && !task.Items[placement.Item].MayMirror)
+        {
+            yield return Finding(NestingFault.WrongFace, index, $"Placement {index} lies turned over, which item {placement.Item} may not.");
+        }
+
         if (Grid.Snap(placement.Shift) != placement.Shift)
         {
             yield return Finding(NestingFault.OffGrid, index, $"Placement {index} is shifted by {placement.Shift.X:R}, {placement.Shift.Y:R} mm, which is not on the grid.");
@@ -92,8 +99,24 @@ public static class LayoutCheck
         }
     }
 
+    private static IEnumerable<NestingFinding> WrongCloth(NestingTask task, int index, NestingPlacement placement, GridRegion region)
+    {
+        for (var k = 0; k < task.Flaws.Length; k++)
+        {
+            if (task.Items[placement.Item].Grade < task.Flaws[k].LeastGrade && RegionPairs.InteriorsMeet(GridRegion.Of(task.Flaws[k].Outline, []), region))
+            {
+                yield return Finding(NestingFault.OnFlaw, index, $"Placement {index} lies on flawed area {k}, which item {placement.Item} may not.");
+            }
+        }
+    }
+
+    private static IEnumerable<NestingFinding> Moved(NestingTask task, NestingLayout layout) => task.Fixed
+        .GroupBy(placement => placement)
+        .Where(same => layout.Placements.Count(placement => placement == same.Key) < same.Count())
+        .Select(same => Finding(NestingFault.Moved, -1, $"A copy of item {same.Key.Item} is to stay at {same.Key.Shift.X:F4}, {same.Key.Shift.Y:F4} mm and lies elsewhere."));
+
     private static bool IsAllowed(AllowedTurns turns, double degrees) =>
-        double.IsFinite(degrees) && (turns.IsFree || turns.Degrees.Any(turn => Math.Abs(Math.IEEERemainder(turn - degrees, 360)) <= TurnTolerance));
+        double.IsFinite(degrees) && (turns.IsFree || turns.Degrees.Any(turn => Math.Abs(Math.IEEERemainder(turn - degrees, 360)) <= turns.Within + TurnTolerance));
 
     private static NestingFinding Clash(NestingTask task, ImmutableArray<int> known, (int First, int Second, double Distance) clash)
     {

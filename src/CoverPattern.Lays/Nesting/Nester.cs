@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Collections.Immutable;
 using System.Linq;
 using System.Threading;
 using CoverPattern.Geometry;
@@ -28,16 +29,29 @@ public static class Nester
     public static NestingLayout Nest(NestingTask task, IProgress<NestingProgress>? progress, CancellationToken cancel)
     {
         var table = new OutlineTable(task);
-        var found = new List<NestingLayout> { Placed.ToLayout(ShelfFill.Fill(table, cancel), "shelves") };
+        var found = new List<NestingLayout>();
+        if (task.Start is { } given)
+        {
+            found.Add(given);
+        }
+
+        if (task.Fixed.IsEmpty)
+        {
+            found.Add(Placed.ToLayout(ShelfFill.Fill(table, cancel), "shelves"));
+        }
+
         if (table.Copies > 0 && !cancel.IsCancellationRequested)
         {
             AddFilled(table, found, progress, cancel);
+            // Shelves and rows know no flawed areas: what lies on one is no start.
+            found.RemoveAll(layout => !task.Flaws.IsEmpty && !LayoutCheck.Check(task, layout).IsEmpty);
             AddSearched(task, table.Copies, found, progress, cancel);
         }
 
         found.RemoveAll(layout => layout.Length > Grid.LargestMillimetres);
         if (found.Count == 0)
         {
+            cancel.ThrowIfCancellationRequested();
             throw new StripTooLongException(table.Copies);
         }
 
@@ -45,17 +59,21 @@ public static class Nester
             ?? throw new InvalidOperationException("No placing method found a layout that its check accepts.");
     }
 
+    /// <summary>Takes an earlier or hand-made layout as it is: it is checked and used, never searched again.</summary>
+    /// <exception cref="ArgumentException">The task is not well formed, or the layout is not right for it; the message says where.</exception>
+    public static NestingLayout Keep(NestingTask task, NestingLayout layout)
+    {
+        NestingTasks.Require(task with { Start = layout });
+        return layout;
+    }
+
     private static void AddFilled(OutlineTable table, List<NestingLayout> found, IProgress<NestingProgress>? progress, CancellationToken cancel)
     {
         try
         {
-            var rows = RowFill.Fill(table, cancel);
-            found.Add(Placed.ToLayout(rows, "rows"));
-            var tails = new FillSearch(table, progress, cancel);
-            tails.FillTails(rows);
-            if (tails.Best.Count > 0)
+            if (table.Task.Fixed.IsEmpty)
             {
-                found.Add(Placed.ToLayout(tails.Best, "rows with filled tail"));
+                AddRows(table, found, progress, cancel);
             }
 
             var search = new FillSearch(table, progress, cancel);
@@ -68,17 +86,36 @@ public static class Nester
         }
     }
 
+    private static void AddRows(OutlineTable table, List<NestingLayout> found, IProgress<NestingProgress>? progress, CancellationToken cancel)
+    {
+        var rows = RowFill.Fill(table, cancel);
+        found.Add(Placed.ToLayout(rows, "rows"));
+        var tails = new FillSearch(table, progress, cancel);
+        tails.FillTails(rows);
+        if (tails.Best.Count > 0)
+        {
+            found.Add(Placed.ToLayout(tails.Best, "rows with filled tail"));
+        }
+    }
+
+    /// <summary>Indexes of the copies that stay, in a layout that holds them.</summary>
+    private static ImmutableArray<int> LockedIn(NestingTask task, NestingLayout layout)
+    {
+        var open = task.Fixed.ToList();
+        return [.. Enumerable.Range(0, layout.Placements.Length).Where(i => open.Remove(layout.Placements[i]))];
+    }
+
     private static void AddSearched(
         NestingTask task, int copies, List<NestingLayout> found, IProgress<NestingProgress>? progress, CancellationToken cancel)
     {
-        var start = found.OrderBy(layout => layout.Length).First();
-        if (cancel.IsCancellationRequested || copies > MostSearched || start.Length > Grid.LargestMillimetres || task.Items.Any(IsTooLarge))
+        var start = found.OrderBy(layout => layout.Length).FirstOrDefault();
+        if (start is null || cancel.IsCancellationRequested || copies > MostSearched || start.Length > Grid.LargestMillimetres || task.Items.Concat(task.Flaws.Select(flaw => flaw.ToItem())).Any(IsTooLarge))
         {
             return;
         }
 
         void Relay(SearchProgress step) => progress?.Report(new NestingProgress((int)(step.Share * task.Effort), task.Effort, step.Length));
-        found.Add(StripSearch.Find(task, new SearchOptions { Start = start, Progress = Relay }, cancel));
+        found.Add(StripSearch.Find(task, new SearchOptions { Start = start, Locked = LockedIn(task, start), Progress = Relay }, cancel));
     }
 
     private static bool IsTooLarge(NestingItem item)

@@ -18,8 +18,17 @@ public enum NestingFault
     /// <summary>An item lies in a turn it may not take.</summary>
     WrongTurn,
 
+    /// <summary>An item lies turned over that may not.</summary>
+    WrongFace,
+
     /// <summary>A shift that is not on the grid: the item does not lie as its outline says.</summary>
     OffGrid,
+
+    /// <summary>An item lies on a flawed area that it does not bear.</summary>
+    OnFlaw,
+
+    /// <summary>A copy that was to stay where it lies was moved.</summary>
+    Moved,
 
     /// <summary>The stated length is not that of the items.</summary>
     WrongLength,

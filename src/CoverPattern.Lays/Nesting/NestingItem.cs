@@ -14,4 +14,14 @@ public sealed record NestingItem(
     ImmutableArray<ImmutableArray<Point2>> Holes,
     int Quantity,
     AllowedTurns Turns,
-    bool MayMirror = false);
+    bool MayMirror = false)
+{
+    /// <summary>Which flaws the item bears: it may lie on a <see cref="FlawedArea"/> that asks for this grade or less. 0: on none that asks for 1 or more.</summary>
+    public int Grade { get; init; }
+
+    /// <summary>For what stands for a flawed area: the least grade that may lie on it.</summary>
+    internal int LeastGrade { get; init; } = int.MaxValue;
+
+    /// <summary>Whether this stands for a flawed area.</summary>
+    internal bool IsFlaw => LeastGrade < int.MaxValue;
+}

@@ -23,6 +23,8 @@ internal sealed class OutlineTable
         var outlines = ImmutableArray.CreateBuilder<TurnedOutline>();
         ByItem = [.. task.Items.Select((_, item) => Turned(item, outlines))];
         Outlines = outlines.ToImmutable();
+        Flaws = [.. task.Flaws.Select((flaw, k) => OfFlaw(flaw, k))];
+        Fixed = [.. task.Fixed.Select((placement, k) => OfFixed(placement, outlines.Count + task.Flaws.Length + k))];
     }
 
     public NestingTask Task { get; }
@@ -39,8 +41,22 @@ internal sealed class OutlineTable
     /// <summary>For each item its outlines in the turns that fit the strip, at least one.</summary>
     public ImmutableArray<ImmutableArray<TurnedOutline>> ByItem { get; }
 
+    /// <summary>Where the flawed areas lie.</summary>
+    public ImmutableArray<Placed> Flaws { get; }
+
+    /// <summary>Copies that stay where they lie.</summary>
+    public ImmutableArray<Placed> Fixed { get; }
+
     /// <summary>Copies in all.</summary>
     public int Copies => Task.Items.Sum(item => item.Quantity);
+
+    /// <summary>Copies of an item that are to be placed, those that stay where they lie not counted.</summary>
+    public int CopiesToLay(int item) => Task.Items[item].Quantity - Fixed.Count(placed => placed.Outline.Item == item);
+
+    /// <summary>Whether a piece lies on no flawed area that it does not bear.</summary>
+    public bool IsClear(Placed piece) => Flaws.All(flaw => Array.TrueForAll(
+        Between(flaw.Outline, piece.Outline),
+        keepOut => !keepOut.TrySpan(piece.Y - flaw.Y, out var from, out var to) || piece.X - flaw.X <= from || piece.X - flaw.X >= to));
 
     /// <summary>Shifts of the moving outline's box against the fixed one's that are forbidden.</summary>
     public KeepOut[] Between(TurnedOutline still, TurnedOutline moving)
@@ -48,7 +64,10 @@ internal sealed class OutlineTable
         var key = (still.Index, moving.Index);
         if (!keepOuts.TryGetValue(key, out var found))
         {
-            found = [.. still.Parts.SelectMany(part => moving.Parts.Select(other => Of(part, other)))];
+            var spacing = still.Item < 0 ? 0 : Spacing;
+            found = still.Item < 0 && Task.Items[moving.Item].Grade >= Task.Flaws[-1 - still.Item].LeastGrade
+                ? []
+                : [.. still.Parts.SelectMany(part => moving.Parts.Select(other => Of(part, other, spacing)))];
             keepOuts.Add(key, found);
         }
 
@@ -67,20 +86,32 @@ internal sealed class OutlineTable
         return style;
     }
 
-    private KeepOut Of(ImmutableArray<GridPoint> still, ImmutableArray<GridPoint> moving)
+    private Placed OfFlaw(FlawedArea flaw, int number)
+    {
+        var outline = new TurnedOutline(Outlines.Length + number, new NestingPlacement(-1 - number, 0, default), flaw.ToItem());
+        return new Placed(outline, outline.Low.X, outline.Low.Y);
+    }
+
+    private Placed OfFixed(NestingPlacement placement, int index)
+    {
+        var outline = new TurnedOutline(index, placement with { Shift = default }, Task.Items[placement.Item]);
+        var shift = Grid.ToSteps(placement.Shift);
+        return new Placed(outline, shift.X + outline.Low.X, shift.Y + outline.Low.Y);
+    }
+
+    private static KeepOut Of(ImmutableArray<GridPoint> still, ImmutableArray<GridPoint> moving, long spacing)
     {
         var sum = ConvexRings.Sum(still, ConvexRings.HalfTurned(moving));
-        return new KeepOut(Spacing > 0 ? ConvexRings.Grow(sum, Spacing) : sum);
+        return new KeepOut(spacing > 0 ? ConvexRings.Grow(sum, spacing) : sum);
     }
 
     private ImmutableArray<TurnedOutline> Turned(int item, ImmutableArray<TurnedOutline>.Builder outlines)
     {
-        var ring = Task.Items[item].Outline;
         var fitting = ImmutableArray.CreateBuilder<TurnedOutline>();
         var least = long.MaxValue;
         foreach (var turn in TurnChoices.Of(Task.Items[item]))
         {
-            var outline = new TurnedOutline(outlines.Count, item, turn, ring);
+            var outline = new TurnedOutline(outlines.Count, new NestingPlacement(item, turn, default), Task.Items[item]);
             least = Math.Min(least, outline.Height);
             if (outline.Height <= Width && !fitting.Any(other => IsSame(other, outline)))
             {
@@ -97,6 +128,6 @@ internal sealed class OutlineTable
     private static bool IsSame(TurnedOutline left, TurnedOutline right)
     {
         var start = right.Ring.IndexOf(left.Ring[0]);
-        return start >= 0 && Enumerable.Range(0, left.Ring.Length).All(i => left.Ring[i] == right.Ring[(start + i) % right.Ring.Length]);
+        return start >= 0 && left.Holes.IsEmpty && Enumerable.Range(0, left.Ring.Length).All(i => left.Ring[i] == right.Ring[(start + i) % right.Ring.Length]);
     }
 }

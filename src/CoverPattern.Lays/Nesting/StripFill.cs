@@ -19,17 +19,17 @@ internal sealed class StripFill(OutlineTable table, PlaceRule rule)
     private const int MostLines = 96;
     private const int Slides = 3;
 
-    private readonly List<Placed> placed = [];
+    private readonly List<Placed> placed = [.. table.Flaws, .. table.Fixed];
     private readonly List<SweepLine>?[] lines = new List<SweepLine>?[table.Outlines.Length];
     private readonly HashSet<(int Outline, long Y)> heights = [];
     private readonly int[] levelled = new int[table.Outlines.Length];
     private readonly List<(KeepOut KeepOut, Placed Still)> near = [];
 
-    /// <summary>What lies on the strip, in the order in which it was placed.</summary>
-    public IReadOnlyList<Placed> Placed => placed;
+    /// <summary>What lies on the strip but for flawed areas, in the order in which it was placed.</summary>
+    public IReadOnlyList<Placed> Placed => placed[table.Flaws.Length..];
 
     /// <summary>Rightmost x, steps.</summary>
-    public long Right { get; private set; }
+    public long Right { get; private set; } = table.Fixed.Select(piece => piece.Right).DefaultIfEmpty(0).Max();
 
     /// <summary>Lays an outline where the caller says.</summary>
     public void Put(Placed item)
@@ -96,6 +96,10 @@ internal sealed class StripFill(OutlineTable table, PlaceRule rule)
             AddLine(known, outline, still.Y + still.Outline.Height - outline.Height);
             AddLine(known, outline, still.Y + still.Outline.Height + table.Spacing);
             AddLine(known, outline, still.Y - outline.Height - table.Spacing);
+            foreach (var hole in still.Outline.Holes)
+            {
+                AddLine(known, outline, still.Y + hole.Min(point => point.Y) + table.Spacing);
+            }
         }
 
         return known;

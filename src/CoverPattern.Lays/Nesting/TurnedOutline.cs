@@ -4,40 +4,45 @@ using CoverPattern.Geometry;
 
 namespace CoverPattern.Lays.Nesting;
 
-/// <summary>An item's outline in one of its turns, moved so that its upright box begins at the origin; holes are taken as solid.</summary>
+/// <summary>An item's outline in one of its turns, moved so that its upright box begins at the origin.</summary>
 internal sealed class TurnedOutline
 {
     // More hollows than this make the tables of keep-outs large for little cloth; own choice.
     private const int MostHollows = 8;
 
+    private readonly NestingPlacement pose;
+
     /// <param name="index">Place in the list of all turned outlines of the task.</param>
-    /// <param name="item">Index into the task's items.</param>
-    /// <param name="turnDegrees">The turn.</param>
-    /// <param name="ring">Outline as given.</param>
-    public TurnedOutline(int index, int item, double turnDegrees, ImmutableArray<Point2> ring)
+    /// <param name="pose">Item, turn and face; no shift.</param>
+    /// <param name="item">Outline and holes as given.</param>
+    public TurnedOutline(int index, NestingPlacement pose, NestingItem item)
     {
         Index = index;
-        Item = item;
-        TurnDegrees = turnDegrees;
-        var turned = Rings.ToSteps(new NestingPlacement(item, turnDegrees, default).Apply(ring));
+        this.pose = pose;
+        var turned = Rings.ToSteps(pose.Apply(item.Outline));
         Low = new GridPoint(turned.Min(p => p.X), turned.Min(p => p.Y));
-        Ring = [.. turned.Select(p => new GridPoint(p.X - Low.X, p.Y - Low.Y))];
+        Ring = Moved(turned);
+        Holes = [.. item.Holes.Select(hole => Moved(Rings.ToSteps(pose.Apply(hole))))];
         Width = Ring.Max(p => p.X);
         Height = Ring.Max(p => p.Y);
-        Parts = ConvexParts.Cover(Ring, MostHollows);
+        Parts = ConvexParts.Cover(Ring, Holes, MostHollows);
     }
 
     public int Index { get; }
 
-    public int Item { get; }
+    /// <summary>Index into the task's items; -1 and below for the flawed areas.</summary>
+    public int Item => pose.Item;
 
-    public double TurnDegrees { get; }
+    public double TurnDegrees => pose.TurnDegrees;
 
     /// <summary>Low corner of the box of the turned outline before it was moved to the origin, steps.</summary>
     public GridPoint Low { get; }
 
     /// <summary>Corners in steps.</summary>
     public ImmutableArray<GridPoint> Ring { get; }
+
+    /// <summary>Holes in steps, clockwise.</summary>
+    public ImmutableArray<ImmutableArray<GridPoint>> Holes { get; }
 
     /// <summary>Length along the strip, steps.</summary>
     public long Width { get; }
@@ -49,5 +54,7 @@ internal sealed class TurnedOutline
     public ImmutableArray<ImmutableArray<GridPoint>> Parts { get; }
 
     /// <summary>The placement that brings the box's low corner to a place.</summary>
-    public NestingPlacement At(long x, long y) => new(Item, TurnDegrees, new GridPoint(x - Low.X, y - Low.Y).ToPoint());
+    public NestingPlacement At(long x, long y) => pose with { Shift = new GridPoint(x - Low.X, y - Low.Y).ToPoint() };
+
+    private ImmutableArray<GridPoint> Moved(ImmutableArray<GridPoint> ring) => [.. ring.Select(p => new GridPoint(p.X - Low.X, p.Y - Low.Y))];
 }

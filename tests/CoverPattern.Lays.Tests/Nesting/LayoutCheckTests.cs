@@ -83,6 +83,64 @@ public sealed class LayoutCheckTests
         Assert.Equal(NestingFault.Overlap, Assert.Single(LayoutCheck.Check(task, At(40))).Fault);
     }
 
+    [Theory]
+    [InlineData(false, 1)]
+    [InlineData(true, 0)]
+    public void Check_MirroredPlacement_IsRefusedUnlessTheItemMayBeMirrored(bool mayMirror, int faults)
+    {
+        var item = Outlines.Item(Outlines.Box(100, 50), 1, AllowedTurns.None) with { MayMirror = mayMirror };
+        var layout = Layout(new NestingPlacement(0, 0, new(0, 50), Mirrored: true)) with { Length = 100 };
+
+        var findings = LayoutCheck.Check(new NestingTask(300, 0, [item], 1, 1), layout);
+
+        Assert.Equal(faults, findings.Length);
+        Assert.All(findings, finding => Assert.Equal(NestingFault.WrongFace, finding.Fault));
+    }
+
+    [Theory]
+    [InlineData(5, true)]
+    [InlineData(-5, true)]
+    [InlineData(184.9, true)]
+    [InlineData(355, true)]
+    [InlineData(5.001, false)]
+    [InlineData(174.9, false)]
+    [InlineData(90, false)]
+    public void Check_GrainWithinFiveDegrees_HoldsEitherWayRoundEachTurn(double turn, bool isAllowed)
+    {
+        var item = Outlines.Item(Outlines.Box(100, 50), 1, AllowedTurns.HalfTurn with { Within = 5 });
+
+        var findings = LayoutCheck.Check(new NestingTask(300, 0, [item], 1, 1), Layout(new NestingPlacement(0, turn, new(150, 150))));
+
+        Assert.Equal(isAllowed, findings.All(finding => finding.Fault != NestingFault.WrongTurn));
+    }
+
+    // The area ends at x = 50: touching it is right, a hundredth of a millimetre on it is not, unless the item bears it.
+    [Theory]
+    [InlineData(50, 0, 0)]
+    [InlineData(49.990234375, 0, 1)]
+    [InlineData(49.990234375, 1, 1)]
+    [InlineData(49.990234375, 2, 0)]
+    public void Check_PieceOnFlawedArea_IsFoundUnlessItBearsTheFlaw(double x, int grade, int faults)
+    {
+        var item = Outlines.Item(Outlines.Box(100, 50), 1, AllowedTurns.None) with { Grade = grade };
+        var task = new NestingTask(300, 3, [item], 1, 1) { Flaws = [new FlawedArea(Outlines.Box(50, 300), LeastGrade: 2)] };
+
+        var findings = LayoutCheck.Check(task, Layout(new NestingPlacement(0, 0, new(x, 0))) with { Length = x + 100 });
+
+        Assert.Equal(faults, findings.Length);
+        Assert.All(findings, finding => Assert.Equal(NestingFault.OnFlaw, finding.Fault));
+    }
+
+    [Fact]
+    public void Check_CopyThatWasToStay_IsFoundWhenMoved()
+    {
+        var task = Boxes(spacing: 0) with { Fixed = [new(0, 0, new(10, 10))] };
+        NestingLayout With(double x) => Layout(new(0, 0, new(x, 10)), new(0, 0, new(0, 100)), new(0, 0, new(0, 200))) with { Length = x + 100 };
+
+        Assert.Empty(LayoutCheck.Check(task, With(10)));
+        Assert.Equal(NestingFault.Moved, Assert.Single(LayoutCheck.Check(task, With(11))).Fault);
+    }
+
     [Fact]
     public void Check_WrongTurnCountGridAndLength_AreEachFound()
     {

@@ -29,9 +29,14 @@ internal sealed class PairTables
         _size = pairs * 96 * 96 <= MostCells ? 96 : pairs * 64 * 64 <= MostCells ? 64 : 32;
     }
 
-    /// <inheritdoc cref="Overlap.Exists"/>
+    /// <summary><see cref="Search.Overlap.Exists"/>, but no piece overlaps a flawed area that it bears, nor one area another.</summary>
     public bool Overlap(PreparedShape a, PreparedShape b, double x, double y)
     {
+        if (a.Grade >= b.LeastGrade || b.Grade >= a.LeastGrade)
+        {
+            return false;
+        }
+
         if (_count == 0)
         {
             return Search.Overlap.Exists(a, b, x, y);

@@ -26,6 +26,12 @@ internal sealed class PreparedShape
 
     public required bool Mirrored { get; init; }
 
+    /// <summary>Which flaws the item bears.</summary>
+    public required int Grade { get; init; }
+
+    /// <summary>For flawed areas the least grade that may lie on them; more than any grade else.</summary>
+    public required int LeastGrade { get; init; }
+
     /// <summary>Number of edges, without padding.</summary>
     public required int EdgeCount { get; init; }
 

@@ -15,6 +15,9 @@ internal sealed class SearchScene
     {
         Settings = settings;
         Width = checked((int)Math.Floor(task.Width * Grid.StepsPerMillimetre));
+        Pieces = task.Items.Sum(item => item.Quantity);
+        var items = task.Items.Length;
+        task = task with { Items = [.. task.Items, .. task.Flaws.Select(flaw => flaw.ToItem())] };
         Shapes = [.. ShapePreparer.Prepare(task).Select((turns, item) => Fitting(task, item, turns))];
         _startShapes = StartShapes(task, options.Start);
         var highest = Shapes.SelectMany(turns => turns).Concat(_startShapes.Values).Max(shape => shape.Index);
@@ -32,8 +35,8 @@ internal sealed class SearchScene
         Copies = copies.ToImmutable();
         CopiesOf = [.. task.Items.Select((item, k) => (task.Items.Take(k).Sum(other => other.Quantity), item.Quantity))];
         Start = options.Start is { } start ? StartLayReader.Read(this, start, options.Locked) : null;
-        Locked = Start?.Locked ?? [.. Copies.Select(_ => false)];
-        ShortestLength = ShortestPossible();
+        Locked = Start?.Locked ?? [.. Copies.Select((_, copy) => copy >= Pieces)];
+        ShortestLength = ShortestPossible(items);
         Bulky = MoreBulkyHalf();
     }
 
@@ -46,6 +49,12 @@ internal sealed class SearchScene
 
     /// <summary>Width of the strip, whole steps.</summary>
     public int Width { get; }
+
+    /// <summary>Number of copies that are pieces; those behind stand for the flawed areas and never move.</summary>
+    public int Pieces { get; }
+
+    /// <summary>Where the flawed areas lie.</summary>
+    public IEnumerable<Spot> Flaws => Copies.Skip(Pieces).Select(item => new Spot(Shapes[item][0], 0, 0));
 
     /// <summary>The item of every copy, in order of item and copy.</summary>
     public ImmutableArray<int> Copies { get; }
@@ -93,23 +102,28 @@ internal sealed class SearchScene
             throw new ArgumentException(FormattableString.Invariant($"Item {item} is larger than 32 m."), nameof(task));
         }
 
+        if (task.Items[item].IsFlaw)
+        {
+            return turns;
+        }
+
         var least = turns.Min(shape => shape.TrueBox.Height);
         return least <= Width
             ? [.. turns.Where(shape => shape.TrueBox.Height <= Width)]
             : throw new ItemTooWideException(item, least / (double)Grid.StepsPerMillimetre, task.Width);
     }
 
-    private int ShortestPossible()
+    private int ShortestPossible(int items)
     {
-        var area = Copies.Sum(item => Shapes[item][0].Area);
-        var longest = Shapes.Max(turns => turns.Min(shape => shape.TrueBox.Width));
-        var locked = Start?.Spots.Where((_, copy) => Locked[copy]).Select(spot => spot.X + spot.Shape.TrueBox.Right).DefaultIfEmpty(0).Max() ?? 0;
+        var area = Copies.Take(Pieces).Sum(item => Shapes[item][0].Area);
+        var longest = Shapes.Take(items).Max(turns => turns.Min(shape => shape.TrueBox.Width));
+        var locked = Start?.Spots.Take(Pieces).Where((_, copy) => Locked[copy]).Select(spot => spot.X + spot.Shape.TrueBox.Right).DefaultIfEmpty(0).Max() ?? 0;
         return (int)Math.Max(Math.Ceiling(area / Width), Math.Max(longest, locked));
     }
 
     private ImmutableArray<int> MoreBulkyHalf()
     {
-        var (sum, all) = (0.0, Copies.Sum(item => Shapes[item][0].Area));
+        var (sum, all) = (0.0, Copies.Take(Pieces).Sum(item => Shapes[item][0].Area));
         var bulky = ImmutableArray.CreateBuilder<int>();
         foreach (var copy in Enumerable.Range(0, Copies.Length).Where(i => !Locked[i]).OrderByDescending(i => Shapes[Copies[i]][0].Bulk).ThenBy(i => i))
         {

@@ -60,12 +60,21 @@ internal static class ShapePreparer
     {
         foreach (var mirrored in item.MayMirror ? new[] { false, true } : [false])
         {
-            var turns = item.Turns.IsFree ? FreePoses(item, mirrored) : [.. item.Turns.Degrees];
+            var turns = item.Turns.IsFree ? FreePoses(item, mirrored)
+                : item.Turns.Within > 0 ? NearPoses(item, mirrored) : [.. item.Turns.Degrees];
             foreach (var turn in turns.Select(turn => ((turn % 360) + 360) % 360).Distinct().Order())
             {
                 yield return (turn, mirrored);
             }
         }
+    }
+
+    /// <summary>Each allowed turn, four steps to its bounds, and all turns between that lay an edge along or across the strip.</summary>
+    private static List<double> NearPoses(NestingItem item, bool mirrored)
+    {
+        var edges = FreePoses(item, mirrored).Skip(FreeTurns).SelectMany(turn => new[] { turn, turn + 90 });
+        double[] steps = [0, -1, -0.5, 0.5, 1];
+        return [.. item.Turns.Degrees.SelectMany(turn => steps.Select(step => turn + (step * item.Turns.Within))), .. edges.Where(turn => TurnChoices.IsWithin(item.Turns, turn))];
     }
 
     private static List<double> FreePoses(NestingItem item, bool mirrored)
@@ -104,7 +113,7 @@ internal static class ShapePreparer
     private static IReadOnlyList<IReadOnlyList<Point2>> Grown(NestingTask task, NestingPlacement pose)
     {
         var item = task.Items[pose.Item];
-        return SpacedOutline.Grow([pose.Apply(item.Outline), .. item.Holes.Select(hole => pose.Apply(hole))], task.Spacing / 2);
+        return SpacedOutline.Grow([pose.Apply(item.Outline), .. item.Holes.Select(hole => pose.Apply(hole))], item.IsFlaw ? 0 : task.Spacing / 2);
     }
 
     private static PreparedShape Build(NestingTask task, NestingPlacement pose, List<PoleFinder.Pole> poles, int index)
@@ -121,6 +130,8 @@ internal static class ShapePreparer
             Item = pose.Item,
             TurnDegrees = pose.TurnDegrees,
             Mirrored = pose.Mirrored,
+            Grade = item.Grade,
+            LeastGrade = item.LeastGrade,
             EdgeCount = edges.Count,
             X = edges.X,
             Y = edges.Y,

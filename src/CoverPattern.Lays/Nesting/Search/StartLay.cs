@@ -13,6 +13,7 @@ internal sealed class StartLay
     private readonly PlaceCost _cost;
     private readonly Chance _chance;
     private int _used;
+    private int _clear;
 
     private StartLay(SearchScene scene, Chance chance)
     {
@@ -25,7 +26,13 @@ internal sealed class StartLay
     {
         var start = new StartLay(scene, chance);
         var weights = new PairWeights(scene.Copies.Length);
-        foreach (var copy in Enumerable.Range(0, scene.Copies.Length).OrderByDescending(i => scene.Shapes[scene.Copies[i]][0].Bulk).ThenBy(i => i))
+        foreach (var (k, flaw) in scene.Flaws.Index())
+        {
+            start._strip.Place(scene.Pieces + k, flaw);
+            start._clear = Math.Max(start._clear, flaw.Shape.Box.Right);
+        }
+
+        foreach (var copy in Enumerable.Range(0, scene.Pieces).OrderByDescending(i => scene.Shapes[scene.Copies[i]][0].Bulk).ThenBy(i => i))
         {
             start._cost.Open(copy, weights);
             start.Lay(copy);
@@ -60,7 +67,7 @@ internal sealed class StartLay
     private static double Rank(in Spot spot) => spot.X + spot.Shape.TrueBox.Right + (0.1 * (spot.Y + spot.Shape.TrueBox.Bottom));
 
     /// <summary>Right of everything, clear of the grown outlines too.</summary>
-    private Spot AtEnd(PreparedShape shape) => new(shape, _used - (2 * shape.Box.Left) + shape.TrueBox.Left, -shape.TrueBox.Bottom);
+    private Spot AtEnd(PreparedShape shape) => new(shape, Math.Max(_used, _clear) - (2 * shape.Box.Left) + shape.TrueBox.Left, -shape.TrueBox.Bottom);
 
     private bool IsFree(in Spot spot) => _cost.Of(spot, double.Epsilon) <= 0;
 

@@ -18,13 +18,13 @@ internal static class StartLayReader
     public static Given Read(SearchScene scene, NestingLayout layout, ImmutableArray<int> locked)
     {
         var order = Enumerable.Range(0, layout.Placements.Length).OrderBy(i => layout.Placements[i].Item).ToArray();
-        if (!order.Select(i => layout.Placements[i].Item).SequenceEqual(scene.Copies))
+        if (!order.Select(i => layout.Placements[i].Item).SequenceEqual(scene.Copies.Take(scene.Pieces)))
         {
             throw new ArgumentException("The start lay must hold every copy of every item, and no other.", nameof(layout));
         }
 
-        var spots = order.Select(i => ToSpot(scene, layout.Placements[i])).ToImmutableArray();
-        var stay = order.Select(i => locked.Contains(i)).ToImmutableArray();
+        var spots = order.Select(i => ToSpot(scene, layout.Placements[i])).Concat(scene.Flaws).ToImmutableArray();
+        var stay = order.Select(i => locked.Contains(i)).Concat(scene.Flaws.Select(_ => true)).ToImmutableArray();
         RequireRoom(scene, [.. spots.Where((_, copy) => stay[copy])]);
         return new Given(spots, stay);
     }
@@ -41,7 +41,7 @@ internal static class StartLayReader
         {
             var box = locked[i].Shape.TrueBox.Moved(locked[i].X, locked[i].Y);
             var clash = locked.Take(i).Any(other => scene.Tables.Overlap(locked[i].Shape, other.Shape, other.X - locked[i].X, other.Y - locked[i].Y));
-            if (clash || box.Left < 0 || box.Bottom < 0 || box.Top > scene.Width)
+            if (clash || locked[i].Shape.Item < scene.Copies[scene.Pieces - 1] + 1 && (box.Left < 0 || box.Bottom < 0 || box.Top > scene.Width))
             {
                 throw new ArgumentException(
                     FormattableString.Invariant($"Locked copies contradict each other or the strip: a copy of item {locked[i].Shape.Item} lies on another one, nearer than the spacing, or off the strip."),

@@ -20,12 +20,13 @@ internal sealed class Strip
     private readonly int[] _top;
 
     private readonly StripBins? _bins;
+    private readonly int _pieces;
 
     public Strip(SearchScene scene)
     {
         var (count, width) = (scene.Copies.Length, scene.Width);
         _bins = count >= ManyCopies ? new StripBins(count, scene.WidestBox) : null;
-        (Count, Width) = (count, width);
+        (Count, Width, _pieces) = (count, width, scene.Pieces);
         (X, Y, Shapes) = (new int[count], new int[count], new PreparedShape[count]);
         var padded = (count + Lanes - 1) / Lanes * Lanes;
         (_left, _bottom, _right, _top) = (new int[padded], new int[padded], new int[padded], new int[padded]);
@@ -127,11 +128,11 @@ internal sealed class Strip
         }
     }
 
-    /// <summary>The rightmost point of a true outline, steps.</summary>
+    /// <summary>The rightmost point of a piece's true outline, steps.</summary>
     public int UsedLength()
     {
         var used = 0;
-        for (var i = 0; i < Count; i++)
+        for (var i = 0; i < _pieces; i++)
         {
             used = Math.Max(used, X[i] + Shapes[i].TrueBox.Right);
         }

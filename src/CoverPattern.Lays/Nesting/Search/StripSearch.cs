@@ -46,7 +46,7 @@ public static class StripSearch
             Report(chains, share, options.Progress);
         }
 
-        var found = ToLayout(Settling.Slide(scene, Shortest(chains)));
+        var found = ToLayout(Settling.Slide(scene, Shortest(chains)), scene.Pieces);
         return options.Start is { } given && given.Length <= found.Length ? given : found;
     }
 
@@ -54,7 +54,7 @@ public static class StripSearch
     private static FoundLay FirstLay(SearchScene scene, int seed)
     {
         var given = scene.Start is { } start
-            ? new FoundLay(start.Spots.Max(spot => spot.X + spot.Shape.TrueBox.Right), start.Spots)
+            ? new FoundLay(start.Spots.Take(scene.Pieces).Max(spot => spot.X + spot.Shape.TrueBox.Right), start.Spots)
             : null;
         if (given is not null && scene.Locked.Contains(true))
         {
@@ -100,9 +100,9 @@ public static class StripSearch
 
     private static FoundLay Shortest(Chain[] chains) => chains.Select(chain => chain.Best).MinBy(lay => lay.Length)!;
 
-    private static NestingLayout ToLayout(FoundLay lay) => new(
+    private static NestingLayout ToLayout(FoundLay lay, int pieces) => new(
         lay.Length / (double)Grid.StepsPerMillimetre,
-        [.. lay.Spots.Select(spot => new NestingPlacement(
+        [.. lay.Spots.Take(pieces).Select(spot => new NestingPlacement(
             spot.Shape.Item,
             spot.Shape.TurnDegrees,
             new GridPoint(spot.X, spot.Y).ToPoint(),

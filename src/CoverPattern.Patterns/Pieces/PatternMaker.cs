@@ -32,6 +32,7 @@ internal static class PatternMaker
         ImmutableArray<Point2> sewLine = [.. outlines.SewLine.Select(point => point - origin)];
         ImmutableArray<Point2> cutLine = [.. outlines.CutLine.Select(point => point - origin)];
         ImmutableArray<SewEdge> edges = [.. outlines.Edges.Select(edge => edge with { From = edge.From - origin, To = edge.To - origin })];
+        ImmutableArray<Point2> cutLine = [.. outlines.CutLine.Select(point => point - origin)];
         Point2 Place(Point2 point) => OnCorner(sewLine, Grid.Snap(point - anchor) - origin);
         ImmutableArray<Cutout> cutouts = [.. draft.Cutouts.Select((cutout, i) => RoundRim.Draw(cutout, Place(cutout.Round.Centre)))];
         var label = InscribedCircle.Largest([sewLine, .. cutouts.Select(cutout => cutout.Rim)], LabelError);
@@ -45,7 +46,7 @@ internal static class PatternMaker
             [.. draft.Runs.Select((run, i) => MakeRun(draft, run, i, edges))],
             [.. draft.Folds.Select(fold => new FoldLine(Place(fold.From), Place(fold.To)))],
             [
-                .. draft.Runs.SelectMany((run, i) => Notches(run, i, edges[draft.Start(i)], bothWays)),
+                .. draft.Runs.SelectMany((run, i) => Notches(run, i, edges[draft.Start(i)], bothWays).Select(notch => NotchRoom.Fit(notch, edges, draft.Start(i), cutLine))),
                 .. RoundMarks(draft, Place, sewLine, cutouts),
             ],
             [],

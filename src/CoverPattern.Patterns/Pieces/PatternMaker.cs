@@ -32,7 +32,6 @@ internal static class PatternMaker
         ImmutableArray<Point2> sewLine = [.. outlines.SewLine.Select(point => point - origin)];
         ImmutableArray<Point2> cutLine = [.. outlines.CutLine.Select(point => point - origin)];
         ImmutableArray<SewEdge> edges = [.. outlines.Edges.Select(edge => edge with { From = edge.From - origin, To = edge.To - origin })];
-        ImmutableArray<Point2> cutLine = [.. outlines.CutLine.Select(point => point - origin)];
         Point2 Place(Point2 point) => OnCorner(sewLine, Grid.Snap(point - anchor) - origin);
         ImmutableArray<Cutout> cutouts = [.. draft.Cutouts.Select((cutout, i) => RoundRim.Draw(cutout, Place(cutout.Round.Centre)))];
         var label = InscribedCircle.Largest([sewLine, .. cutouts.Select(cutout => cutout.Rim)], LabelError);

@@ -142,16 +142,27 @@ internal static class CutLine
         ? Math.Min(before, after) < Math.Max(before, after) * Math.Cos(turnDegrees * Math.PI / 180)
         : before != after && turnDegrees > -StepTurnDegrees;
 
+    /// <summary>Drops corners on a straight line; of several in a row each is held to the line that is left, so that none drifts away.</summary>
     private static ImmutableArray<Point2> WithoutStraightCorners(ImmutableArray<Point2> ring)
     {
-        var kept = new List<Point2>();
+        var (kept, dropped) = (new List<Point2>(), new List<Point2>());
         for (var i = 0; i < ring.Length; i++)
         {
             var before = kept.Count > 0 ? kept[^1] : ring[^1];
             var after = ring[(i + 1) % ring.Length];
-            if (ring[i] != before && (before == after || Lines.Distance(before, after, ring[i]) > LeastCorner || !IsBetween(before, ring[i], after)))
+            if (ring[i] == before)
+            {
+                continue;
+            }
+
+            if (before == after || dropped.Append(ring[i]).Any(corner => Lines.Distance(before, after, corner) > LeastCorner) || !IsBetween(before, ring[i], after))
             {
                 kept.Add(ring[i]);
+                dropped.Clear();
+            }
+            else
+            {
+                dropped.Add(ring[i]);
             }
         }
 

@@ -22,7 +22,7 @@ internal static class PatternCheck
             yield return new Fault(
                 place,
                 said,
-                FormattableString.Invariant($"Piece {label}: an allowance of {widest:0.#} mm is larger than the piece, whose largest inscribed circle has the radius {room:0.#} mm. Take a narrower seam or a larger frame."));
+                FormattableString.Invariant($"Piece {label}: an allowance of {widest:0.#} mm is larger than the piece, whose largest inscribed circle has the radius {room:0.#} mm. {WayOut(pattern, "Take a narrower seam or a larger frame.")}"));
         }
 
         var height = pattern.Runs.Where(run => run.Role == EdgeRole.Hem).Select(run => HeightAbove(pattern, run)).DefaultIfEmpty(double.PositiveInfinity).Min();
@@ -31,14 +31,14 @@ internal static class PatternCheck
             yield return new Fault(
                 "hem.depth",
                 job.Hem.Depth.Typed,
-                FormattableString.Invariant($"Piece {label}: a hem of {job.Hem.Folded:0.#} mm is larger than the piece, which is {height:0.#} mm high above its finished edge. Take a narrower hem."));
+                FormattableString.Invariant($"Piece {label}: a hem of {job.Hem.Folded:0.#} mm is larger than the piece, which is {height:0.#} mm high above its finished edge. {WayOut(pattern, "Take a narrower hem.")}"));
         }
         else if (!IsRoundSewLine(pattern) && widest <= room)
         {
             yield return new Fault(
                 place,
                 said,
-                FormattableString.Invariant($"Piece {label}: allowances of {widest:0.#} mm and a hem of {job.Hem.Allowance:0.#} mm cross each other. Take narrower ones."));
+                FormattableString.Invariant($"Piece {label}: allowances of {widest:0.#} mm and a hem of {job.Hem.Allowance:0.#} mm cross each other. Take narrower ones{(pattern.Kind == PieceKind.Facet ? string.Empty : ", or cut and slit the panel along other struts")}."));
         }
 
         var shortest = pattern.Runs.Where(run => run.Role == EdgeRole.Hem && run.LengthMm >= HemMarks.ShortestBay).Select(run => run.LengthMm).DefaultIfEmpty(double.PositiveInfinity).Min();
@@ -83,6 +83,11 @@ internal static class PatternCheck
         var entry = job.MakeUps.Select(known => known.Name).ToList().IndexOf(makeUp.Name);
         return (entry < 0 ? "seam.width" : FormattableString.Invariant($"makeUps[{entry}].width"), makeUp.Width.Typed);
     }
+
+    /// <summary>Of a low skirt strip there is one more way out: single facets have their skirt in one piece with them.</summary>
+    private static string WayOut(Pattern pattern, string usual) => pattern.Kind == PieceKind.Strip
+        ? usual[..^1] + ", let the skirt drop further, or make single facets of the lowest row: a skirt strip must hold its own allowances."
+        : usual;
 
     private static double HeightAbove(Pattern pattern, EdgeRun hem) =>
         pattern.SewLine.Max(corner => Lines.Distance(pattern.SewLine[hem.From], pattern.SewLine[hem.To], corner));

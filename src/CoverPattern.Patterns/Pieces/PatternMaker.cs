@@ -48,7 +48,7 @@ internal static class PatternMaker
             [.. draft.Runs.Select((run, i) => MakeRun(draft, run, i, edges))],
             [.. draft.Folds.Select(fold => new FoldLine(Place(fold.From), Place(fold.To)))],
             [
-                .. draft.Runs.SelectMany((run, i) => Notches(run, i, edges[draft.Start(i)], bothWays)),
+                .. draft.Runs.SelectMany((run, i) => Notches(run, i, edges[draft.Start(i)], bothWays).Select(notch => NotchRoom.Fit(notch, edges, draft.Start(i), cutLine))),
                 .. RoundMarks(draft, Place, sewLine, cutouts),
             ],
             [],

@@ -80,6 +80,20 @@ public class BandPieceTests
         Assert.All(gores, gore => Assert.Equal(2 * innerHubs, gore.Runs.Count(run => run.Partner?.Piece == gore.Label)));
     }
 
+    [Theory]
+    [InlineData(5, 8)]
+    [InlineData(6, 10)]
+    [InlineData(7, 11)]
+    [InlineData(8, 10)]
+    [InlineData(8, 13)]
+    public void Plan_GoresOfFineFrames_FindSlitsThatLieFlat(int frequency, int rows)
+    {
+        var (_, plan) = Jobs.Panels(Jobs.Dome(frequency, rows, 5000) with { Panels = [new PanelWish(PanelForm.Gores)], Cloths = [Wide] });
+
+        Assert.Empty(plan.Faults);
+        Assert.NotEmpty(plan.Slits);
+    }
+
     public static IEnumerable<object[]> Plans() =>
     [
         [new[] { new PanelWish(PanelForm.Bands) }],

@@ -58,7 +58,7 @@ internal static class DrawnFaults
         var ends = order.StopsAtHubs && order.MakeUp is "felled" or "folder-felled" ? placed.HubEndsOf(i) : (AtStart: false, AtEnd: false);
         var stops = (ends.AtStart ? Stop : 0) + (ends.AtEnd ? Stop : 0);
         var isPlain = stops > 0 && run.LengthMm - stops < Math.Max(ShortestFelled, order.HemDepth);
-        var allowance = isPlain ? order.SeamWidth : order.AllowanceOf(run.Side);
+        var allowance = isPlain ? order.SeamWidth : order.AllowanceOf(run.MakeUp, run.Side);
         if (!(Math.Abs(run.AllowanceMm - allowance) <= Tolerances.SamePlace))
         {
             yield return FormattableString.Invariant($"run {i} ({run.Side}) of {run.LengthMm} mm has an allowance of {run.AllowanceMm} mm, not {allowance}.");

@@ -11,6 +11,7 @@ internal static class ListFaults
     internal static IEnumerable<string> Find(SewnFile file, SewingOrder order, TrueCover cover) =>
         LabelFaults(file, order)
             .Concat(CoverageFaults(file, cover))
+            .Concat(file.Pieces.GroupBy(piece => piece.Cover).SelectMany(one => order.Plan.Faults([.. one])))
             .Concat(QuantityFaults(file))
             .Concat(ReferenceFaults(file));
 
@@ -32,7 +33,7 @@ internal static class ListFaults
         }
     }
 
-    /// <summary>Every face of the true cover is one facet of one piece, on each cover; a piece is named for its main facet.</summary>
+    /// <summary>Every face of the true cover is one facet of one piece, on each cover.</summary>
     private static IEnumerable<string> CoverageFaults(SewnFile file, TrueCover cover)
     {
         foreach (var one in file.Pieces.GroupBy(piece => piece.Cover))
@@ -46,11 +47,6 @@ internal static class ListFaults
                     yield return $"Cover \"{one.Key}\" has {counts.GetValueOrDefault(label)} pieces on {label}, not {wanted}.";
                 }
             }
-        }
-
-        foreach (var piece in file.Pieces.Where(piece => piece.Label != piece.Cover + "P" + piece.Facets[0][1..]))
-        {
-            yield return $"Piece {piece.Label} covers {piece.Facets[0]} and should be named for it.";
         }
     }
 

@@ -66,8 +66,9 @@ internal static class PatternFaults
 
         // Corners take cloth away from short edges; in the middle of a long one the cut line runs at the allowance.
         var widest = pattern.Runs.Max(any => any.AllowanceMm);
-        var gap = DistanceTo(pattern.CutLine, (0.5 * (from + to)) + (run.AllowanceMm * Outward(from, to)));
-        if (run.LengthMm > 12 * widest && gap > 2 * Tolerances.SamePlace)
+        var middle = (0.5 * (from + to)) + (run.AllowanceMm * Outward(from, to));
+        var gap = DistanceTo(pattern.CutLine, middle);
+        if (run.LengthMm > 12 * widest && gap > 2 * Tolerances.SamePlace && !IsInSlit(pattern, i, middle))
         {
             yield return FormattableString.Invariant($"run {i}: in its middle the cut line misses the allowance of {run.AllowanceMm} mm by {gap} mm.");
         }
@@ -122,7 +123,7 @@ internal static class PatternFaults
         var isWhole = Math.Abs(reach - run.AllowanceMm) <= Tolerances.SamePlace;
         if (onRun.DistanceTo(notch.OnSewLine) > Tolerances.SamePlace
             || outer.DistanceTo(notch.Outer) > Tolerances.SamePlace
-            || !(isWhole || (reach < run.AllowanceMm && DistanceTo(pattern.CutLine, notch.Outer) <= Tolerances.SamePlace))
+            || !(isWhole || IsShortTick(pattern, notch, onRun, onRun + (run.AllowanceMm * Outward(from, to))) || (reach < run.AllowanceMm && DistanceTo(pattern.CutLine, notch.Outer) <= Tolerances.SamePlace))
             || Math.Abs((notch.Inner - notch.Outer).Dot(along)) > Tolerances.SamePlace)
         {
             yield return FormattableString.Invariant($"the notch at {notch.AtMm} mm of run {notch.Run} is drawn elsewhere than it says, {onRun.DistanceTo(notch.OnSewLine)} mm on the sew line and {outer.DistanceTo(notch.Outer)} mm on the cut line.");
@@ -134,6 +135,27 @@ internal static class PatternFaults
             yield return FormattableString.Invariant($"the notch at {notch.AtMm} mm of run {notch.Run} is slit {depth} mm into an allowance of {run.AllowanceMm} mm.");
         }
     }
+
+    /// <summary>Where the other side of a slit leaves no room for the whole allowance, a notch is a stroke of the pen and ends before it.</summary>
+    private static bool IsShortTick(SewnPattern pattern, SewnNotch notch, FlatPoint onRun, FlatPoint outer)
+    {
+        var (reach, step) = ((notch.Outer - onRun).Dot(outer - onRun) / (outer - onRun).Length, outer - onRun);
+        return notch.Form == "tick"
+            && reach >= 0 && reach <= step.Length + Tolerances.SamePlace
+            && Math.Abs((notch.Outer - onRun).Cross(step) / step.Length) <= Tolerances.SamePlace
+            && IsInside(pattern.CutLine, outer);
+    }
+
+    /// <summary>Whether a point of a run's allowance lies in uncut cloth beside or beyond another run's sew line: near the end of a slit.</summary>
+    private static bool IsInSlit(SewnPattern pattern, int run, FlatPoint point) => IsInside(pattern.CutLine, point)
+        && (IsInside(pattern.SewLine, point)
+            || pattern.Runs.Where((_, i) => i != run).Any(other => PatternEdges.Ends(pattern, other) is var (from, to) && DistanceTo([from, to], point) <= other.AllowanceMm + Tolerances.SamePlace));
+
+    private static bool IsInside(IReadOnlyList<FlatPoint> ring, FlatPoint point) => Enumerable.Range(0, ring.Count).Count(i =>
+    {
+        var (from, to) = (ring[i], ring[(i + 1) % ring.Count]);
+        return from.Y > point.Y != to.Y > point.Y && point.X < from.X + ((point.Y - from.Y) / (to.Y - from.Y) * (to.X - from.X));
+    }) % 2 == 1;
 
     private static IEnumerable<string> GrainFaults(SewnPattern pattern)
     {

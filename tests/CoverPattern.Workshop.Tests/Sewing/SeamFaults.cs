@@ -17,14 +17,15 @@ internal static class SeamFaults
     /// <param name="run">Its run.</param>
     /// <param name="there">The piece it names as its partner.</param>
     /// <param name="stripsApart">Whether skirts stand each on its own chord: then only their edges are held to each other, not their places.</param>
-    internal static IEnumerable<string> Find(PlacedPiece here, int run, PlacedPiece there, bool stripsApart)
+    /// <param name="plan">What was ordered to be cut as one piece, and which seams to be turned.</param>
+    internal static IEnumerable<string> Find(PlacedPiece here, int run, PlacedPiece there, bool stripsApart, SewnPlan plan)
     {
         var other = here.Piece.Runs[run].PartnerRun;
         var name = $"Seam {here.Piece.Runs[run].Arc}, {here.Piece.Label} run {run} to {there.Piece.Label} run {other}:";
         var (back, arc) = (there.Piece.Runs[other], here.Piece.Runs[run].Arc);
         return back.Partner != here.Piece.Label || back.PartnerRun != run || back.Arc != arc
             ? [$"{name} the partner is joined to {back.Partner} run {back.PartnerRun} by {back.Arc}."]
-            : PlaceFaults((here, run), (there, other), stripsApart && here.FaceOf(run).IsSkirt).Concat(SideFaults((here, run), (there, other))).Select(fault => $"{name} {fault}");
+            : PlaceFaults((here, run), (there, other), stripsApart && here.FaceOf(run).IsSkirt).Concat(SideFaults((here, run), (there, other), plan)).Select(fault => $"{name} {fault}");
     }
 
     private static IEnumerable<string> PlaceFaults((PlacedPiece Piece, int Run) here, (PlacedPiece Piece, int Run) there, bool apart)
@@ -56,21 +57,23 @@ internal static class SeamFaults
         }
     }
 
-    private static IEnumerable<string> SideFaults((PlacedPiece Piece, int Run) here, (PlacedPiece Piece, int Run) there)
+    private static IEnumerable<string> SideFaults((PlacedPiece Piece, int Run) here, (PlacedPiece Piece, int Run) there, SewnPlan plan)
     {
         var (side, otherSide) = (here.Piece.Pattern.Runs[here.Run].Side, there.Piece.Pattern.Runs[there.Run].Side);
-        var isOver = LiesOver(here.Piece.FaceOf(here.Run), there.Piece.FaceOf(there.Run));
+        var (face, other) = (here.Piece.FaceOf(here.Run), there.Piece.FaceOf(there.Run));
+        var isUpright = SewnPlan.RowOf(face.Label) == SewnPlan.RowOf(other.Label) && !SewnPlan.IsSingle(here.Piece.Piece) && !SewnPlan.IsSingle(there.Piece.Piece);
+        var isOver = LiesOver(face, other, isUpright) != plan.Turned.Contains(SewnPlan.Pair(face.Label, other.Label));
         if (side != (isOver ? "over" : "under") || otherSide != (isOver ? "under" : "over"))
         {
             yield return $"{side} meets {otherSide}; the first should lie {(isOver ? "over" : "under")}.";
         }
     }
 
-    /// <summary>The higher face sheds water onto the lower; of level ones the counter-clockwise neighbour lies over.</summary>
-    private static bool LiesOver(TrueFace face, TrueFace other)
+    /// <summary>The higher face sheds water onto the lower; of level ones, and between parts of one row, the counter-clockwise neighbour lies over.</summary>
+    private static bool LiesOver(TrueFace face, TrueFace other, bool isUpright)
     {
         var (centre, otherCentre) = (face.Centre, other.Centre);
-        return Math.Abs(centre.Z - otherCentre.Z) > Level
+        return !isUpright && Math.Abs(centre.Z - otherCentre.Z) > Level
             ? centre.Z > otherCentre.Z
             : (otherCentre.X * centre.Y) - (otherCentre.Y * centre.X) > 0;
     }

@@ -50,6 +50,7 @@ internal static class SewingJobs
         StopsAtHubs = job.Seam.StopAtHubs,
         IsTrimmed = job.Seam.Corners == CornerStyle.Trimmed,
         TieDistance = job.Marks.Ties == TieRule.None ? null : job.Marks.TieDistance.Millimetres,
+        Plan = PlanOf(job),
     };
 
     private static string FormOf(MakeUp makeUp) => makeUp.Form switch
@@ -63,6 +64,25 @@ internal static class SewingJobs
         MakeUpForm.Zip => "zip",
         _ => "welded",
     };
+
+    /// <summary>What the job's panels mean, read by eye: an icosahedron has five sectors.</summary>
+    private static SewnPlan PlanOf(Job job)
+    {
+        var named = job.Panels.Where(panel => panel.Rows is not null).SelectMany(panel => Enumerable.Range(panel.Rows!.First, panel.Rows.Last - panel.Rows.First + 1))
+            .Concat(job.Panels.SelectMany(panel => panel.Facets).Select(SewnPlan.RowOf)).ToHashSet();
+        int[] RowsOf(PanelWish panel) => panel.Rows is { } rows
+            ? [.. Enumerable.Range(rows.First, rows.Last - rows.First + 1)]
+            : [.. Enumerable.Range(1, job.Frame.Rows).Where(row => !named.Contains(row))];
+        return new SewnPlan(
+            job.Panels.Where(panel => panel.Form == PanelForm.Bands)
+                .SelectMany(panel => RowsOf(panel).Select(row => (row, Parts: panel.Parts ?? (panel.Longest is null && panel.At.IsEmpty ? 5 : 0)))).ToDictionary(),
+            [.. job.Panels.Where(panel => panel.Form == PanelForm.Gores).Select(RowsOf)],
+            job.Panels.Where(panel => panel.Form == PanelForm.Group)
+                .OrderBy(panel => panel.Name.Length > 0)
+                .Select((panel, number) => (Name: panel.Name.Length > 0 ? panel.Name : FormattableString.Invariant($"K{number + 1}"), Facets: panel.Facets.ToArray()))
+                .ToDictionary(entry => entry.Name, entry => entry.Facets, StringComparer.Ordinal),
+            new HashSet<string>(StringComparer.Ordinal));
+    }
 
     private static BaseOrder BaseOf(Job job)
     {
@@ -83,10 +103,13 @@ internal static class SewingJobs
     /// <summary>The text of pieces.json.</summary>
     internal static string PiecesText(Job job) => Encoding.UTF8.GetString(PiecesFile.Write(Finish(job).Set));
 
-    private static PieceFinishing Finish(Job job)
+    internal static PieceFinishing Finish(Job job)
     {
-        var shell = ShellFitter.Fit(job, FrameBuilder.Build(job.Frame));
-        var cut = HubStops.Shorten(job, shell, Subdivider.Cut(shell, SeamPlanner.Plan(job, shell)));
+        var frame = FrameBuilder.Build(job.Frame);
+        var shell = ShellFitter.Fit(job, frame);
+        var panels = PanelPlanner.Plan(job, frame, shell);
+        Assert.Empty(panels.Faults);
+        var cut = HubStops.Shorten(job, shell, Subdivider.Cut(shell, SeamPlanner.Plan(job, shell, panels)));
         return PieceFinisher.Finish(job, shell, cut, PanelFlattener.Flatten(cut));
     }
 }

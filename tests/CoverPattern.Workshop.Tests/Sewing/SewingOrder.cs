@@ -17,6 +17,9 @@ internal sealed record SewingOrder(
 {
     private const string Closing = ", closing";
 
+    /// <summary>What is cut as one piece.</summary>
+    internal SewnPlan Plan { get; init; } = SewnPlan.Single;
+
     /// <summary>The job's name for the make-up of all seams but <see cref="Others"/>.</summary>
     internal string Name { get; init; } = MakeUp;
 

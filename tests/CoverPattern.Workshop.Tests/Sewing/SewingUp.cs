@@ -57,7 +57,7 @@ internal static class SewingUp
 
             foreach (var run in Enumerable.Range(0, here.Piece.Runs.Count).Where(run => here.Piece.Runs[run].Partner is not null))
             {
-                foreach (var fault in SeamFaults.Find(here, run, placed[here.Piece.Runs[run].Partner!], order.Sizes.Base.IsStrip))
+                foreach (var fault in SeamFaults.Find(here, run, placed[here.Piece.Runs[run].Partner!], order.Sizes.Base.IsStrip, order.Plan))
                 {
                     yield return fault;
                 }

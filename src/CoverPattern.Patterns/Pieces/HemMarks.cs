@@ -19,6 +19,9 @@ internal static class HemMarks
     // Common practice, no source: a limit of 500 mm must not make four bays of a chord of 1508 mm.
     private const double Tolerated = 1.03;
 
+    // A skirt without a side there has its chord at that end, which runs nearly along the finished edge (cosine; 45 degrees).
+    private const double FlattestSide = 0.7;
+
     // A piece of the edge shorter than this is the cut-off tip of a facet at a hub, millimetres.
     internal const double ShortestBay = 100;
 
@@ -81,7 +84,7 @@ internal static class HemMarks
 
         var count = at.Ring.Length;
         (Point2 Foot, Point2 Top)[] sides = [(hem.From, at.Ring[(at.Corner + count - 1) % count]), (hem.To, at.Ring[(at.Corner + 2) % count])];
-        return sides.Where(side => !Enumerable.Range(0, rings.Length).Where(face => !Shell.IsSkirt(faces[face]))
-            .Any(face => rings[face].Contains(side.Foot) && rings[face].Contains(side.Top)));
+        var along = (hem.To - hem.From).Unit();
+        return sides.Where(side => Math.Abs(Point2.Dot(along, (side.Top - side.Foot).Unit())) < FlattestSide);
     }
 }

@@ -86,7 +86,7 @@ public static class SeamWishCheck
             yield return new Fault(
                 "seam.closing",
                 $"a closing seam over {HubLabels.StrutOf(shell, edge)}",
-                $"seams all the way up from {shell.Nodes[start].Label}: the cloth goes over this strut uncut. Cut the row there, end the seam at a lower ring, or begin at another base hub");
+                $"seams all the way up from {shell.Nodes[start].Label}: the cloth goes over this strut uncut. Cut the row there, end the seam at a lower ring, or begin at {OtherStarts(shell, plan, wish)}");
         }
 
         foreach (var makeUp in chain.Select(edge => plan.Edges[edge].MakeUp).OfType<MakeUp>().Where(makeUp => makeUp.WidestSideMm > wish.Allowance.Millimetres).Take(1))
@@ -99,6 +99,14 @@ public static class SeamWishCheck
         {
             yield return new Fault("seam.closing.to", FormattableString.Invariant($"{wish.To}"), FormattableString.Invariant($"a ring above the base, 1 to {ClosingSeam.TopRing(shell)}: there is no seam below it"));
         }
+    }
+
+    /// <summary>Base hubs from which seams run all the way up.</summary>
+    private static string OtherStarts(Shell shell, SeamPlan plan, ClosingWish wish)
+    {
+        string[] starts = [.. ClosingSeam.BaseHubs(shell).Select(hub => shell.Nodes[hub].Label)
+            .Where(label => ClosingSeam.Chain(shell, wish with { At = label }).All(edge => plan.Edges[edge].Role == EdgeRole.Seam))];
+        return starts.Length > 0 ? string.Join(", ", starts) : "another base hub, of which none has seams all the way now";
     }
 
     private static IEnumerable<Fault> JoinFaults(Job job, SeamPlan plan)

@@ -1,5 +1,6 @@
 using System;
 using System.Linq;
+using CoverPattern.Patterns.Frames;
 using CoverPattern.Patterns.Jobs;
 using CoverPattern.Patterns.Seams;
 
@@ -59,6 +60,27 @@ public class SeamWishCheckTests
 
         Assert.Equal("seam.closing", fault.Place);
         Assert.Contains("Cut the row there", fault.Allowed, StringComparison.Ordinal);
+    }
+
+    /// <summary>Bands are cut at the sector edges: five base hubs have seams all the way up, the others a fold on the way.</summary>
+    [Fact]
+    public void Faults_ClosingOverBands_NamesTheBaseHubsThatHaveSeams()
+    {
+        var job = Jobs.Dome(3, 5, 3657.6) with
+        {
+            Panels = [new PanelWish(PanelForm.Bands)],
+            Seam = new SeamWish(Plain) { Closing = new ClosingWish(ClosingWish.Rear, Jobs.Mm(40), null) },
+        };
+        var (frame, shell) = (FrameBuilder.Build(job.Frame), Jobs.Shell(job));
+        var plan = SeamPlanner.Plan(job, shell, PanelPlanner.Plan(job, frame, shell));
+        string[] FoldsFrom(string hub) => [.. SeamWishCheck.Faults(job with { Seam = job.Seam with { Closing = job.Seam.Closing! with { At = hub } } }, shell, plan).Select(fault => fault.Allowed)];
+
+        var hubs = frame.Base.Select(hub => frame.Hubs[hub].Label).ToArray();
+        var closable = hubs.Where(hub => FoldsFrom(hub).Length == 0).ToArray();
+
+        var way = closable.Length > 0 ? string.Join(", ", closable) : "another base hub, of which none has seams all the way now";
+        Assert.All(hubs.Except(closable), hub => Assert.All(FoldsFrom(hub), words => Assert.EndsWith("or begin at " + way, words, StringComparison.Ordinal)));
+        Assert.NotEqual(hubs.Length, closable.Length);
     }
 
     [Theory]

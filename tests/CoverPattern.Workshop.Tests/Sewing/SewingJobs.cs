@@ -1,8 +1,10 @@
 using System;
+using System.Linq;
 using System.Text;
 using CoverPattern.Files.Results;
 using CoverPattern.Patterns.Frames;
 using CoverPattern.Patterns.Jobs;
+using CoverPattern.Patterns.Openings;
 using CoverPattern.Patterns.Pieces;
 using CoverPattern.Patterns.Seams;
 using CoverPattern.Patterns.Shells;
@@ -31,6 +33,17 @@ internal static class SewingJobs
 
     internal static Measure Mm(double millimetres) => new(millimetres, FormattableString.Invariant($"{millimetres} mm"));
 
+    /// <summary>The cover with windows in facets named; two cloths more, of panes and screens.</summary>
+    internal static Job Windowed(Job job, params WindowWish[] windows) => job with
+    {
+        Cloths = [.. job.Cloths, job.Cloths[0] with { Name = "clear" }, job.Cloths[0] with { Name = "mesh" }],
+        Windows = [.. windows],
+    };
+
+    /// <summary>A window with screen and plain values.</summary>
+    internal static WindowWish Window(double aperture, params string[] facets) =>
+        new([.. facets], null, Mm(aperture), Mm(35), Mm(20), Mm(12), "clear") { Screen = "mesh" };
+
     /// <summary>The order as the assembler is told it.</summary>
     internal static SewingOrder OrderOf(Job job) => new(
         new CoverSizes(job.Frame.Frequency, job.Frame.Rows, job.Frame.Size.Millimetres, job.StandOff.TubeRadius.Millimetres, job.Skirt.Drop.Millimetres, job.Ease),
@@ -49,7 +62,18 @@ internal static class SewingJobs
         job.Hem.Depth.Millimetres + job.Hem.TurnUnder.Millimetres,
         job.Covers,
         job.Cloths[0].HasFace,
-        job.Cloths[0].Nap == Nap.OneWay ? GrainRule.OneWay : job.Lay.Turns == TurnRule.Free ? GrainRule.Free : GrainRule.EitherWay);
+        job.Cloths[0].Nap == Nap.OneWay ? GrainRule.OneWay : job.Lay.Turns == TurnRule.Free ? GrainRule.Free : GrainRule.EitherWay)
+    {
+        Windows = [.. job.Windows.SelectMany(wish => wish.Facets.Select(facet => new WindowOrder(
+            facet,
+            wish.Aperture.Millimetres / 2,
+            (wish.Aperture.Millimetres / 2) + wish.Ring.Millimetres,
+            (wish.Aperture.Millimetres / 2) + wish.Lap.Millimetres,
+            wish.TurnUnder.Millimetres,
+            wish.Screen is not null,
+            wish.Right.Millimetres,
+            wish.Up.Millimetres)))],
+    };
 
     /// <summary>The text of pieces.json.</summary>
     internal static string PiecesText(Job job) => Encoding.UTF8.GetString(PiecesFile.Write(Finish(job).Set));
@@ -57,7 +81,8 @@ internal static class SewingJobs
     private static PieceFinishing Finish(Job job)
     {
         var shell = ShellFitter.Fit(job, FrameBuilder.Build(job.Frame));
-        var cut = Subdivider.Cut(shell, SeamPlanner.Plan(job, shell));
-        return PieceFinisher.Finish(job, shell, cut, PanelFlattener.Flatten(cut));
+        var openings = OpeningLayer.Lay(job, FrameBuilder.Build(job.Frame), shell);
+        var cut = Subdivider.Cut(shell, SeamPlanner.Plan(job, shell), openings.Regions);
+        return PieceFinisher.Finish(job, shell, cut, PanelFlattener.Flatten(cut), WindowPieces.Make(job, openings.Windows));
     }
 }

@@ -1,3 +1,5 @@
+using System.Collections.Generic;
+
 namespace CoverPattern.Workshop.Tests.Sewing;
 
 /// <summary>What the shop ordered: the numbers that pieces are held to, beside the cover's surface.</summary>
@@ -11,6 +13,9 @@ namespace CoverPattern.Workshop.Tests.Sewing;
 internal sealed record SewingOrder(
     CoverSizes Sizes, string MakeUp, double SeamWidth, double HemAllowance, int Covers, bool HasFace, GrainRule Grain)
 {
+    /// <summary>Round windows of one cover.</summary>
+    internal IReadOnlyList<WindowOrder> Windows { get; init; } = [];
+
     /// <summary>Cloth beyond the sew line of a seam, by the table of the job's make-ups.</summary>
     internal double AllowanceOf(string side) => (MakeUp, side) switch
     {

@@ -76,6 +76,12 @@ internal static class PlantedFaults
 
     private static FlatPoint PointOf(JsonNode point) => new((double)point[0]!, (double)point[1]!);
 
+    /// <summary>Moves every point in a part of the file.</summary>
+    internal static void MoveAll(JsonNode part, Func<FlatPoint, FlatPoint> move) => MovePoints(part, move);
+
+    /// <summary>Moves every point in a part of the file by one step.</summary>
+    internal static void MoveAll(JsonNode part, FlatPoint step) => MovePoints(part, point => point + step);
+
     private static void MovePoints(JsonNode node, Func<FlatPoint, FlatPoint> move)
     {
         if (node is JsonArray { Count: 2 } point && point.All(part => part is JsonValue))

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.IO;
+using System.Linq;
 using System.Text;
 using System.Threading;
 using CoverPattern.Files.Jobs;
@@ -20,6 +21,12 @@ public class SampleTests
         // Felled seams stop short of hubs unless the job says otherwise.
         ["garden-2v"] = new(new CoverSizes(2, 3, 2000, 25, 80, 0.004), "felled", 12, 50, 2, HasFace: false, GrainRule.EitherWay) { StopsAtHubs = true, HemDepth = 38 },
 
+        // 6 m across the sphere; hub 22; ease 0.3 %; default drop and hem; seven windows of 480 with 35, 20 and 12 mm.
+        ["glasshouse-2v"] = new(new CoverSizes(2, 3, 3000, 22, 60, 0.003), "felled", 15, 50, 2, HasFace: true, GrainRule.EitherWay)
+        {
+            Windows = [.. new[] { "F1.02", "F1.06", "F1.10", "F1.14", "F2.01", "F2.07", "F2.13" }
+                .Select(facet => new WindowOrder(facet, 240, 275, 260, 12, HasScreen: true, 0, facet[1] == '2' ? -30 : 0))],
+        },
         // Welded defaults: seam 40, hem 60 without turn-under. The height is hub centre to hub centre.
         ["market-4v"] = new(new CoverSizes(4, 7, 3200 / HeightOfFourV, 25, 60, 0.003), "welded", 40, 60, 1, HasFace: true, GrainRule.OneWay),
 

@@ -5,6 +5,7 @@ using System.Text;
 using CoverPattern.Files.Results;
 using CoverPattern.Patterns.Frames;
 using CoverPattern.Patterns.Jobs;
+using CoverPattern.Patterns.Openings;
 using CoverPattern.Patterns.Pieces;
 using CoverPattern.Patterns.Seams;
 using CoverPattern.Patterns.Shells;
@@ -33,6 +34,17 @@ internal static class SewingJobs
 
     internal static Measure Mm(double millimetres) => new(millimetres, FormattableString.Invariant($"{millimetres} mm"));
 
+    /// <summary>The cover with windows in facets named; two cloths more, of panes and screens.</summary>
+    internal static Job Windowed(Job job, params WindowWish[] windows) => job with
+    {
+        Cloths = [.. job.Cloths, job.Cloths[0] with { Name = "clear" }, job.Cloths[0] with { Name = "mesh" }],
+        Windows = [.. windows],
+    };
+
+    /// <summary>A window with screen and plain values.</summary>
+    internal static WindowWish Window(double aperture, params string[] facets) =>
+        new([.. facets], null, Mm(aperture), Mm(35), Mm(20), Mm(12), "clear") { Screen = "mesh" };
+
     /// <summary>The order as the assembler is told it.</summary>
     internal static SewingOrder OrderOf(Job job) => new(
         new CoverSizes(job.Frame.Frequency, job.Frame.Rows, job.Frame.Size.Millimetres, job.StandOff.TubeRadius.Millimetres, job.Skirt.Drop.Millimetres, job.Ease) { Base = BaseOf(job) },
@@ -51,6 +63,15 @@ internal static class SewingJobs
         IsTrimmed = job.Seam.Corners == CornerStyle.Trimmed,
         TieDistance = job.Marks.Ties == TieRule.None ? null : job.Marks.TieDistance.Millimetres,
         Plan = PlanOf(job),
+        Windows = [.. job.Windows.SelectMany(wish => wish.Facets.Select(facet => new WindowOrder(
+            facet,
+            wish.Aperture.Millimetres / 2,
+            (wish.Aperture.Millimetres / 2) + wish.Ring.Millimetres,
+            (wish.Aperture.Millimetres / 2) + wish.Lap.Millimetres,
+            wish.TurnUnder.Millimetres,
+            wish.Screen is not null,
+            wish.Right.Millimetres,
+            wish.Up.Millimetres)))],
     };
 
     private static string FormOf(MakeUp makeUp) => makeUp.Form switch
@@ -109,7 +130,8 @@ internal static class SewingJobs
         var shell = ShellFitter.Fit(job, frame);
         var panels = PanelPlanner.Plan(job, frame, shell);
         Assert.Empty(panels.Faults);
-        var cut = HubStops.Shorten(job, shell, Subdivider.Cut(shell, SeamPlanner.Plan(job, shell, panels)));
-        return PieceFinisher.Finish(job, shell, cut, PanelFlattener.Flatten(cut));
+        var openings = OpeningLayer.Lay(job, frame, shell);
+        var cut = HubStops.Shorten(job, shell, Subdivider.Cut(shell, SeamPlanner.Plan(job, shell, panels), openings.Regions));
+        return PieceFinisher.Finish(job, shell, cut, PanelFlattener.Flatten(cut), WindowPieces.Make(job, openings.Windows));
     }
 }

@@ -20,6 +20,9 @@ internal sealed record SewingOrder(
     /// <summary>What is cut as one piece.</summary>
     internal SewnPlan Plan { get; init; } = SewnPlan.Single;
 
+    /// <summary>Round windows of one cover.</summary>
+    internal IReadOnlyList<WindowOrder> Windows { get; init; } = [];
+
     /// <summary>The job's name for the make-up of all seams but <see cref="Others"/>.</summary>
     internal string Name { get; init; } = MakeUp;
 

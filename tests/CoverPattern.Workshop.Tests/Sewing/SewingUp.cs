@@ -18,13 +18,14 @@ internal static class SewingUp
     /// <param name="order">What was ordered.</param>
     internal static IReadOnlyList<string> Faults(string text, SewingOrder order)
     {
-        var file = SewnFile.Read(text);
+        var all = SewnFile.Read(text);
+        var file = all.Shell();
         var cover = TrueCover.Build(order.Sizes);
         string[] forms = [.. ListFaults.Find(file, order, cover), .. file.Patterns.SelectMany(PatternFaults.OfForm), .. CornerFaults(file, cover)];
         string[] marks = [.. file.Patterns.SelectMany(pattern => PatternFaults.OfMarks(pattern, order).Concat(DrawnFaults.OfPattern(pattern)))];
 
         // Lists or shapes that do not hold together cannot be sewn at all.
-        return forms.Length > 0 ? [.. forms, .. marks] : [.. marks, .. SewnFaults(file, order, cover)];
+        return forms.Length > 0 ? [.. forms, .. marks] : [.. marks, .. SewnFaults(file, order, cover), .. WindowFaults.Find(all, order, cover)];
     }
 
     private static IEnumerable<string> CornerFaults(SewnFile file, TrueCover cover)

@@ -16,6 +16,23 @@ internal sealed record SewnFile(IReadOnlyList<SewnPattern> Patterns, IReadOnlyLi
             [.. root.GetProperty("pieces").EnumerateArray().Select(ReadPiece)]);
     }
 
+    /// <summary>The pieces that lie on the frame, with nothing but their outlines: what was there before any window.</summary>
+    internal SewnFile Shell()
+    {
+        var outlines = Patterns.Where(pattern => pattern.Facets.Count > 0)
+            .Select(pattern => pattern with { Notches = [.. pattern.Notches.Where(notch => notch.Run < pattern.Runs.Count)] }).ToArray();
+        var runs = outlines.GroupBy(pattern => pattern.Id).ToDictionary(group => group.Key, group => group.First().Runs.Count);
+        var added = Patterns.Where(pattern => pattern.Facets.Count == 0).Select(pattern => pattern.Id).ToHashSet();
+        return new SewnFile(
+            outlines,
+            [.. Pieces.Where(piece => !added.Contains(piece.Pattern)).Select(piece => piece with { Runs = [.. piece.Runs.Take(Outline(piece))] })]);
+
+        // A count of runs that is wrong stays wrong: only as many as the pattern has holes are taken off.
+        int Outline(SewnPiece piece) => runs.ContainsKey(piece.Pattern)
+            ? piece.Runs.Count - Patterns.First(pattern => pattern.Id == piece.Pattern).Cutouts.Count
+            : piece.Runs.Count;
+    }
+
     private static SewnPattern ReadPattern(JsonElement pattern) => new(
         TextOf(pattern, "id"),
         pattern.GetProperty("quantity").GetInt32(),
@@ -29,7 +46,12 @@ internal sealed record SewnFile(IReadOnlyList<SewnPattern> Patterns, IReadOnlyLi
     {
         Drills = [.. pattern.GetProperty("drills").EnumerateArray().Select(drill => (Point(drill.GetProperty("at")), TextOf(drill, "purpose")))],
         Lines = [.. pattern.GetProperty("lines").EnumerateArray().Select(line => (Ring(line.GetProperty("path")), TextOf(line, "purpose")))],
+        Kind = TextOf(pattern, "kind"),
+        Cutouts = [.. pattern.GetProperty("cutouts").EnumerateArray().Select(ReadCutout)],
     };
+
+    private static SewnCutout ReadCutout(JsonElement cutout) =>
+        new(Ring(cutout.GetProperty("rim")), Ring(cutout.GetProperty("cutLine")), ReadRun(cutout.GetProperty("run")));
 
     private static SewnRun ReadRun(JsonElement run) => new(
         TextOf(run, "role"),
@@ -88,7 +110,14 @@ internal sealed record SewnPattern(
 
     /// <summary>Drawn lines, each with its purpose.</summary>
     internal IReadOnlyList<(IReadOnlyList<FlatPoint> Path, string Purpose)> Lines { get; init; } = [];
+
+    internal string Kind { get; init; } = string.Empty;
+
+    internal IReadOnlyList<SewnCutout> Cutouts { get; init; } = [];
 }
+
+/// <summary>A hole as the file tells it.</summary>
+internal sealed record SewnCutout(IReadOnlyList<FlatPoint> Rim, IReadOnlyList<FlatPoint> CutLine, SewnRun Run);
 
 /// <summary>An edge of a pattern as the file tells it.</summary>
 internal sealed record SewnRun(string Role, string Side, string MakeUp, int From, int To, double LengthMm, double AllowanceMm);

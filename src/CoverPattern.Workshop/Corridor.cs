@@ -51,7 +51,7 @@ public static class Corridor
 
         var cut = HubStops.Shorten(job, shell, Subdivider.Cut(shell, plan, openings.Regions));
         var bulks = BulkCounter.Count(job, cut, CrossingFinder.Find(shell, cut));
-        var finishing = PieceFinisher.Finish(job, shell, cut, PanelFlattener.Flatten(cut), WindowPieces.Make(job, openings.Windows));
+        var finishing = PieceFinisher.Finish(job, shell, cut, PanelFlattener.Flatten(cut), [.. WindowPieces.Make(job, openings.Windows), .. HubPatchPieces.Make(job, shell, cut)]);
         var faults = finishing.Faults.AddRange(BulkCheck.Faults(job, bulks));
         if (!faults.IsEmpty)
         {

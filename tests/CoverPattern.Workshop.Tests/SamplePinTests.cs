@@ -24,6 +24,10 @@ public class SamplePinTests
         Assert.Equal(new FacetKinds(merged, handed), FacetKinds.Count(result.Shell));
         Assert.Equal(patterns, result.Pieces.Patterns.Length);
         Assert.Equal(facets * result.Job.Covers, result.Pieces.Pieces.Count(piece => !piece.Facets.IsEmpty));
+
+        // Felled seams stop short of hubs under a patch: one for each hub.
+        var patches = result.Job.Seam.StopAtHubs ? hubs : 0;
+        Assert.Equal(patches * result.Job.Covers, result.Pieces.Pieces.Count(piece => result.Pieces.Patterns.Single(pattern => pattern.Id == piece.Pattern).Kind == CoverPattern.Patterns.Pieces.PieceKind.Patch));
         Assert.True(SummaryNumbers.Of(result).WorstPartnerDifferenceMm < 0.01);
     }
 

@@ -90,6 +90,13 @@ internal static class SummaryFields
             ["first"] = group.First().Crossing.Label,
         }));
 
+    internal static JsonArray Ties(ImmutableArray<Tie> ties) => List(ties.Select(tie => new JsonObject
+    {
+        ["hub"] = tie.Hub,
+        ["seam"] = tie.Arc,
+        ["distanceMm"] = Round(tie.DistanceMm),
+    }));
+
     internal static JsonArray Lays(Result result) => List(result.Lays.Zip(result.Estimate.Lays, (lay, count) => new JsonObject
     {
         ["cloth"] = lay.Cloth,

@@ -36,6 +36,7 @@ public static class SummaryFile
         summary["pieces"] = new JsonObject { ["distinct"] = result.Pieces.Patterns.Length, ["total"] = result.Pieces.Pieces.Length };
         summary["seams"] = SummaryFields.Seams(result, numbers);
         summary["crossings"] = SummaryFields.Crossings(result.Crossings);
+        summary["ties"] = SummaryFields.Ties(result.Pieces.Ties);
         summary["lays"] = SummaryFields.Lays(result);
         summary["cloth"] = SummaryFields.Cloth(result.Estimate);
         summary["buying"] = CostFields.Buying(result.Estimate);

@@ -23,9 +23,9 @@ public static class Estimator
         var patterns = LaidShapes.ById(pieces);
         var counted = Lays(job, pieces, patterns, lays);
         var covers = pieces.Pieces.GroupBy(piece => CoverLabels.CoverOf(piece.Label), StringComparer.Ordinal)
-            .Select(cover => CoverSewing(job, patterns, [.. cover]))
+            .Select(cover => CoverSewing(job, patterns, [.. cover], pieces.Ties.Length))
             .ToArray();
-        var (total, buying) = (Total(job, covers), Buying(lays));
+        var (total, buying) = (Total(job, covers, pieces.Ties.Length), Buying(lays));
         return new Estimate(
             counted,
             covers.Length > 0 ? covers[0] : total,
@@ -69,7 +69,7 @@ public static class Estimator
     }
 
     /// <summary>Sewing of one cover: each seam has two sides that bear the same label and is counted once.</summary>
-    private static SewingEstimate CoverSewing(Job job, Dictionary<string, Pattern> patterns, ImmutableArray<Piece> pieces)
+    private static SewingEstimate CoverSewing(Job job, Dictionary<string, Pattern> patterns, ImmutableArray<Piece> pieces, int ties)
     {
         var runs = pieces.SelectMany(piece => patterns[piece.Pattern].Runs.Select((run, i) => (piece.Runs[i].Arc, run.Role, run.MakeUp, run.LengthMm))).ToArray();
         ImmutableArray<SeamEstimate> seams = [.. runs.Where(run => run.Role == EdgeRole.Seam).DistinctBy(run => run.Arc, StringComparer.Ordinal)
@@ -77,10 +77,10 @@ public static class Estimator
             .OrderBy(group => group.Key, StringComparer.Ordinal)
             .Select(group => new SeamEstimate(group.Key, group.Count(), group.Sum(run => run.LengthMm)) { Rows = RowsOf(job, group.Key) })];
         var hem = runs.Where(run => run.Role == EdgeRole.Hem).Sum(run => run.LengthMm);
-        return new SewingEstimate(1, pieces.Length, seams, hem) { Notions = NotionCounter.Count(job, seams) };
+        return new SewingEstimate(1, pieces.Length, seams, hem) { Notions = NotionCounter.Count(job, seams, ties) };
     }
 
-    private static SewingEstimate Total(Job job, SewingEstimate[] covers)
+    private static SewingEstimate Total(Job job, SewingEstimate[] covers, int ties)
     {
         ImmutableArray<SeamEstimate> seams =
         [
@@ -90,7 +90,7 @@ public static class Estimator
         ];
         return new SewingEstimate(covers.Length, covers.Sum(cover => cover.Pieces), seams, covers.Sum(cover => cover.HemMm))
         {
-            Notions = NotionCounter.Count(job, seams),
+            Notions = NotionCounter.Count(job, seams, covers.Length * ties),
         };
     }
 

@@ -91,6 +91,9 @@ public sealed record MakeUp(string Name, MakeUpForm Form, Measure Width, double 
         IsClosing = true,
     };
 
+    /// <summary>The plain seam that a felled one becomes near a hub: its width is the felled seam's.</summary>
+    public MakeUp SewnPlain() => Of(MakeUpForm.Plain, Width) with { Name = Name + " sewn plain" };
+
     /// <summary>Rows of stitches where nobody says: none for a weld, one for plain and bound seams, else two.</summary>
     public static int UsualRows(MakeUpForm form) => form switch
     {

@@ -17,11 +17,13 @@ public sealed record SeamWish(MakeUp MakeUp)
     /// <summary>The seam that is sewn last; null where none is kept open.</summary>
     public ClosingWish? Closing { get; init; }
 
-    /// <summary>Every make-up that a seam may bear, by name: those stated, and their closing forms.</summary>
+    /// <summary>Every make-up that a seam may bear, by name: those stated, felled ones sewn plain where they would stop too soon, and closing forms.</summary>
     public ImmutableArray<MakeUp> Known()
     {
         MakeUp[] stated = [.. Others.Select(other => other.MakeUp).Prepend(MakeUp).DistinctBy(makeUp => makeUp.Name, StringComparer.Ordinal)];
-        return Closing is { } closing ? [.. stated, .. stated.Select(makeUp => makeUp.Closing(closing.Allowance.Millimetres))] : [.. stated];
+        var plain = StopAtHubs ? stated.Where(makeUp => makeUp.IsFelled).Select(makeUp => makeUp.SewnPlain()) : [];
+        var last = Closing is { } closing ? stated.Select(makeUp => makeUp.Closing(closing.Allowance.Millimetres)) : [];
+        return [.. stated, .. plain, .. last];
     }
 
     /// <summary>Whether felled seams are sewn plain and trimmed where they come near a hub, under a patch.</summary>

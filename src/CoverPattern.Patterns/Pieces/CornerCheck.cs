@@ -3,7 +3,6 @@ using System.Collections.Generic;
 using System.Collections.Immutable;
 using System.Linq;
 using CoverPattern.Patterns.Jobs;
-using CoverPattern.Patterns.Seams;
 
 namespace CoverPattern.Patterns.Pieces;
 

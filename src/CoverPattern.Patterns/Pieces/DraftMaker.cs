@@ -76,7 +76,7 @@ internal sealed class DraftMaker
         {
             Stops = HubStops.Of(job, subdivision, nodes, edge.Side),
             PatchRadius = nodes.NodeAt(edge.Side) is var node and >= 0 ? patchRadii.GetValueOrDefault(shell.Nodes[node].Label) : 0,
-            PlainAllowance = arc.MakeUp is { IsFelled: true } felled ? HubStops.Plain(felled).OverMm : allowance,
+            PlainAllowance = arc.MakeUp is { IsFelled: true } felled ? Math.Min(allowance, felled.Width.Millimetres) : allowance,
         };
     }
 

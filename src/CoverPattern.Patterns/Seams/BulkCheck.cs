@@ -38,7 +38,7 @@ public static class BulkCheck
     public static ImmutableArray<Notice> Notices(Job job, ImmutableArray<CrossingBulk> bulks)
     {
         ArgumentNullException.ThrowIfNull(job);
-        return [.. TooMany(job, bulks), .. Summary(bulks)];
+        return [.. TooMany(job, bulks), .. Bare(job, bulks), .. Summary(bulks)];
     }
 
     private static IEnumerable<Notice> TooMany(Job job, ImmutableArray<CrossingBulk> bulks)
@@ -52,6 +52,19 @@ public static class BulkCheck
                 "seams-meeting",
                 worst.Crossing.Label,
                 FormattableString.Invariant($"{worst.Seams} seams meet at {worst.Crossing.Label}, more than the shop's limit of {LimitFor(job.Limits, worst)}; so at {over.Length} of {bulks.Length} crossings. {WayOut(job, worst)}"));
+        }
+    }
+
+    private static IEnumerable<Notice> Bare(Job job, ImmutableArray<CrossingBulk> bulks)
+    {
+        var stops = bulks.Where(bulk => bulk.StopsShort).ToArray();
+        if (stops.Length > 0 && job.Marks.PatchesAtHub == 0)
+        {
+            yield return new Notice(
+                NoticeLevel.Warning,
+                "stops-without-patch",
+                stops[0].Crossing.Label,
+                FormattableString.Invariant($"Felled seams stop short of {stops.Length} hubs, and no patch lies over them: there the seam is plain and lets water in. Ask for patches (marks.hubPatches), or let the seams run through (seam.stopAtHubs)."));
         }
     }
 
@@ -76,7 +89,7 @@ public static class BulkCheck
     private static string Meeting(CrossingBulk bulk)
     {
         var seams = FormattableString.Invariant($"{bulk.Seams} {(bulk.Seams == 1 ? "seam" : "seams")}");
-        return bulk.StopsShort ? seams + ", stopped short under a patch,"
+        return bulk.StopsShort ? seams + ", stopped short,"
             : bulk.Crossing.Place is CrossingPlace.Foot or CrossingPlace.Edge ? seams + " and the turned-up hem"
             : seams;
     }

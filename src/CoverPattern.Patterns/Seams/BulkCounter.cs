@@ -33,27 +33,28 @@ public static class BulkCounter
         var atHub = crossing.Place is CrossingPlace.Hub or CrossingPlace.BaseHub;
         var arcs = crossing.Arcs.Select(arc => cut.Arcs[arc]).ToArray();
         var seams = arcs.Where(arc => arc.Role == EdgeRole.Seam).Select(arc => arc.MakeUp!).ToArray();
-        var stops = atHub && seams.Any(seam => StopsShort(job, seam));
+        var stops = atHub && seams.Any(seam => HubStops.Stops(job, seam));
         var plies = PliesOf([.. seams.Select(seam => PliesAt(job, seam, atHub))]);
         if (arcs.Any(arc => arc.Role == EdgeRole.Hem))
         {
             plies *= 1 + (job.Hem.Depth.Millimetres > 0 ? 1 : 0) + (job.Hem.TurnUnder.Millimetres > 0 ? 1 : 0);
         }
 
-        plies += stops ? 1 : 0;
+        plies += atHub ? job.Marks.PatchesAtHub : 0;
         return new CrossingBulk(
             crossing,
             seams.Length,
             arcs.Count(arc => arc.Role == EdgeRole.Fold),
-            seams.Any(seam => seam.IsFelled && !(atHub && StopsShort(job, seam))),
+            seams.Any(seam => seam.IsFelled && !(atHub && HubStops.Stops(job, seam))),
             stops,
             plies,
             plies * job.Cloths[0].Thickness?.Millimetres);
     }
 
-    private static bool StopsShort(Job job, MakeUp seam) => job.Seam.StopAtHubs && seam.IsFelled;
+    private static int PliesAt(Job job, MakeUp seam, bool atHub) => atHub && (HubStops.Stops(job, seam) || IsTrimmed(job, seam)) ? PressedOpen : seam.Plies;
 
-    private static int PliesAt(Job job, MakeUp seam, bool atHub) => atHub && StopsShort(job, seam) ? PressedOpen : seam.Plies;
+    /// <summary>Plain seams whose corners are trimmed can be pressed open there.</summary>
+    private static bool IsTrimmed(Job job, MakeUp seam) => seam.Form == MakeUpForm.Plain && job.Seam.Corners == CornerStyle.Trimmed;
 
     /// <summary>Plies where seams of these plies end in one point; one ply without a seam.</summary>
     internal static int PliesOf(ImmutableArray<int> seams)

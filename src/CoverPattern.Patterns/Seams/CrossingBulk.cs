@@ -5,7 +5,7 @@ namespace CoverPattern.Patterns.Seams;
 /// <param name="Seams">Seams that meet there.</param>
 /// <param name="Folds">Fold lines that meet there.</param>
 /// <param name="IsFelled">Whether a felled seam runs into the crossing itself, not stopping short of it.</param>
-/// <param name="StopsShort">Whether felled seams stop short of it and a patch lies over it.</param>
+/// <param name="StopsShort">Whether felled seams stop short of it.</param>
 /// <param name="Plies">Layers of cloth at the thickest spot.</param>
 /// <param name="ThicknessMm">Their thickness, not pressed, millimetres; null when the cloth's is not stated.</param>
 public sealed record CrossingBulk(Crossing Crossing, int Seams, int Folds, bool IsFelled, bool StopsShort, int Plies, double? ThicknessMm);

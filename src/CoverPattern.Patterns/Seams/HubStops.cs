@@ -29,7 +29,7 @@ public static class HubStops
 
         var nodes = new CornerNodes(shell, cut);
         var least = Math.Max(ShortestFelled, job.Hem.Depth.Millimetres);
-        return cut with { Arcs = [.. cut.Arcs.Select(arc => IsTooShort(cut, nodes, arc, least) ? arc with { MakeUp = Plain(arc.MakeUp!) } : arc)] };
+        return cut with { Arcs = [.. cut.Arcs.Select(arc => Stops(job, arc.MakeUp) && IsTooShort(cut, nodes, arc, least) ? arc with { MakeUp = arc.MakeUp!.SewnPlain() } : arc)] };
     }
 
     /// <summary>Lengths at the start and the end of a patch's edge that are sewn plain, millimetres; 0 where the seam does not stop.</summary>
@@ -40,16 +40,16 @@ public static class HubStops
     internal static (double AtStart, double AtEnd) Of(Job job, Subdivision cut, CornerNodes nodes, PatchSide side)
     {
         var makeUp = cut.Arcs[cut.Patches[side.Patch].Arcs[side.Edge]].MakeUp;
-        return job.Seam.StopAtHubs && makeUp is { IsFelled: true } ? AtEnds(cut, nodes, side) : (0, 0);
+        return Stops(job, makeUp) ? AtEnds(cut, nodes, side) : (0, 0);
     }
 
-    /// <summary>The plain seam that a felled one becomes: its width is that of the felled seam.</summary>
-    internal static MakeUp Plain(MakeUp felled) => MakeUp.Of(MakeUpForm.Plain, felled.Width) with { Name = felled.Name + " sewn plain" };
+    /// <summary>Whether a seam stops: felled, and not the closing seam, whose whole allowance is kept for fitting.</summary>
+    internal static bool Stops(Job job, MakeUp? makeUp) => job.Seam.StopAtHubs && makeUp is { IsFelled: true, IsClosing: false };
 
     private static bool IsTooShort(Subdivision cut, CornerNodes nodes, Arc arc, double least)
     {
         var (start, end) = AtEnds(cut, nodes, arc.First);
-        return arc.MakeUp is { IsFelled: true } && start + end > 0 && arc.LengthMm - start - end < least;
+        return start + end > 0 && arc.LengthMm - start - end < least;
     }
 
     private static (double AtStart, double AtEnd) AtEnds(Subdivision cut, CornerNodes nodes, PatchSide side)

@@ -3,7 +3,6 @@ using System.Linq;
 using CoverPattern.Geometry;
 using CoverPattern.Patterns.Jobs;
 using CoverPattern.Patterns.Pieces;
-using CoverPattern.Patterns.Seams;
 
 namespace CoverPattern.Patterns.Tests.Pieces;
 

@@ -50,6 +50,27 @@ public class BulkCounterTests
     }
 
     [Fact]
+    public void Count_TrimmedPlainSeams_ArePressedOpen()
+    {
+        var plain = With(MakeUpForm.Plain, stops: false);
+        var trimmed = plain with { Seam = plain.Seam with { Corners = CornerStyle.Trimmed } };
+        var patched = trimmed with { Marks = MarkWish.Bare with { HubPatches = HubPatchPlace.Both } };
+
+        // By hand, as above: 3 x (1 + 4) = 15; pressed open 2 x (1 + 2) = 6; two patches more.
+        Assert.Equal([15, 6, 8], new[] { plain, trimmed, patched }.Select(job => Bulks(job).Where(bulk => bulk.Seams == 6).Max(bulk => bulk.Plies)));
+    }
+
+    [Fact]
+    public void Notices_StopsWithoutPatch_Warned()
+    {
+        var job = With(MakeUpForm.Felled, stops: true);
+        var bare = job with { Marks = MarkWish.Bare };
+
+        Assert.DoesNotContain(BulkCheck.Notices(job, Bulks(job)), notice => notice.Code == "stops-without-patch");
+        Assert.Contains(BulkCheck.Notices(bare, Bulks(bare)), notice => notice.Code == "stops-without-patch" && notice.Level == NoticeLevel.Warning);
+    }
+
+    [Fact]
     public void Count_BaseHub_FoldsAddNothing()
     {
         var bulks = Bulks(With(MakeUpForm.Plain, stops: false));
@@ -114,6 +135,7 @@ public class BulkCounterTests
         return job with
         {
             Seam = SeamWish.Of(form, Jobs.Mm(15)) with { StopAtHubs = stops },
+            Marks = MarkWish.Bare with { HubPatches = stops ? HubPatchPlace.Outside : HubPatchPlace.None },
             Cloths = [job.Cloths[0] with { Thickness = Jobs.Mm(0.5) }],
         };
     }

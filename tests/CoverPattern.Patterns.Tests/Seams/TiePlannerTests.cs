@@ -1,7 +1,6 @@
 using System;
 using System.Linq;
 using CoverPattern.Patterns.Jobs;
-using CoverPattern.Patterns.Pieces;
 using CoverPattern.Patterns.Seams;
 
 namespace CoverPattern.Patterns.Tests.Seams;

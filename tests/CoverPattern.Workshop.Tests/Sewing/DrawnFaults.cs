@@ -55,10 +55,15 @@ internal static class DrawnFaults
             yield break;
         }
 
-        var ends = order.StopsAtHubs && order.MakeUp is "felled" or "folder-felled" ? placed.HubEndsOf(i) : (AtStart: false, AtEnd: false);
+        var ends = order.Stops(run.MakeUp) ? placed.HubEndsOf(i) : (AtStart: false, AtEnd: false);
         var stops = (ends.AtStart ? Stop : 0) + (ends.AtEnd ? Stop : 0);
         var isPlain = stops > 0 && run.LengthMm - stops < Math.Max(ShortestFelled, order.HemDepth);
-        var allowance = isPlain ? order.SeamWidth : order.AllowanceOf(run.MakeUp, run.Side);
+        var allowance = isPlain ? order.WidthOf(run.MakeUp) : order.AllowanceOf(run.MakeUp, run.Side);
+        if (isPlain != run.MakeUp.EndsWith(SewingOrder.SewnPlain, StringComparison.Ordinal))
+        {
+            yield return FormattableString.Invariant($"run {i} of {run.LengthMm} mm is made \"{run.MakeUp}\" though {(isPlain ? "too little" : "enough")} of it is left between its stops.");
+        }
+
         if (!(Math.Abs(run.AllowanceMm - allowance) <= Tolerances.SamePlace))
         {
             yield return FormattableString.Invariant($"run {i} ({run.Side}) of {run.LengthMm} mm has an allowance of {run.AllowanceMm} mm, not {allowance}.");
@@ -73,17 +78,17 @@ internal static class DrawnFaults
         }
 
         // Trimmed corners may reach as far as the stop where allowances are wide.
-        if (wanted.Length > 0 && !(order.IsTrimmed && order.SeamWidth > Stop))
+        if (wanted.Length > 0 && !(order.IsTrimmed && order.WidthOf(run.MakeUp) > Stop))
         {
             var along = (1 / from.DistanceTo(to)) * (to - from);
             var outward = new FlatPoint(along.Y, -along.X);
             foreach (var (at, sign) in wanted.Select(at => (at, at < run.LengthMm / 2 ? 1 : -1)))
             {
-                var near = DistanceTo(pattern.CutLine, from + ((at - sign) * along) + (order.SeamWidth * outward));
+                var near = DistanceTo(pattern.CutLine, from + ((at - sign) * along) + (order.WidthOf(run.MakeUp) * outward));
                 var far = DistanceTo(pattern.CutLine, from + ((at + sign) * along) + (run.AllowanceMm * outward));
                 if (near > 2 * Tolerances.SamePlace || far > 2 * Tolerances.SamePlace)
                 {
-                    yield return FormattableString.Invariant($"run {i}: at its stop the cut line does not step from {order.SeamWidth} to {run.AllowanceMm} mm.");
+                    yield return FormattableString.Invariant($"run {i}: at its stop the cut line does not step from {order.WidthOf(run.MakeUp)} to {run.AllowanceMm} mm.");
                 }
             }
         }

@@ -17,7 +17,7 @@ internal static class MakeUpFaults
                 var truth = placed.Faces[place.Facet].Edges[placed.Placements[place.Facet].TrueEdgeOf[place.Edge]];
                 var isRow = truth.Neighbour is not null && RowOf(truth.Neighbour) != RowOf(placed.Faces[place.Facet].Label);
                 var wanted = order.NameOf(isRow, closing?.Holds(placed.LineOf(run)) ?? false);
-                if (sewn.MakeUp != wanted)
+                if (sewn.MakeUp != wanted && !(order.StopsAtHubs && sewn.MakeUp == wanted + SewingOrder.SewnPlain))
                 {
                     yield return $"Piece {placed.Piece.Label}, run {run} to {truth.Neighbour} is \"{sewn.MakeUp}\", ordered \"{wanted}\".";
                 }

@@ -33,7 +33,7 @@ public class PlantedFaultTests
             file => file.Pattern(2)["notches"]![0]!["inner"] = file.Pattern(2)["notches"]![0]!["onSewLine"]!.DeepClone(), "is slit"),
         ["an allowance side swapped"] = (file => SwapSide(file), "under meets under"),
         ["an allowance side swapped, seen on the cut line"] = (file => SwapSide(file), "in its middle the cut line misses"),
-        ["a side swapped, allowance kept"] = (file => file.Pattern(1).Runs().First(run => IsOver(run) && (string)run["makeUp"]! == "felled")["side"] = "under", "has an allowance of"),
+        ["a side swapped, allowance kept"] = (file => file.Patterns().SelectMany(PlantedFaults.Runs).First(run => IsOver(run) && (string)run["makeUp"]! == "felled")["side"] = "under", "has an allowance of"),
         ["a fold missing"] = (file => file.FirstWithSkirt()["folds"]!.AsArray().Clear(), "neither run nor fold"),
         ["a fold bent to another edge"] = (
             file => file.FirstWithSkirt()["folds"]![0]!["to"] = file.FirstWithSkirt()["facets"]![1]![0]!.DeepClone(), "does not lie between two facets"),

@@ -15,6 +15,9 @@ namespace CoverPattern.Workshop.Tests.Sewing;
 internal sealed record SewingOrder(
     CoverSizes Sizes, string MakeUp, double SeamWidth, double HemAllowance, int Covers, bool HasFace, GrainRule Grain)
 {
+    /// <summary>Behind the name of a felled seam that is plain from end to end, for it would stop too soon.</summary>
+    internal const string SewnPlain = " sewn plain";
+
     private const string Closing = ", closing";
 
     /// <summary>What is cut as one piece.</summary>
@@ -56,6 +59,16 @@ internal sealed record SewingOrder(
         var own = Find(name)?.AllowanceOf(side) ?? double.NaN;
         return name.EndsWith(Closing, StringComparison.Ordinal) ? Math.Max(own, ClosingMm ?? double.NaN) : own;
     }
+
+    /// <summary>Whether seams of a make-up stop short of hubs where that is ordered: felled ones, but for the seam that is sewn last.</summary>
+    internal bool Stops(string name) => StopsAtHubs
+        && Find(WithoutPlain(name))?.Form is "felled" or "folder-felled"
+        && !WithoutPlain(name).EndsWith(Closing, StringComparison.Ordinal);
+
+    /// <summary>Width of a make-up.</summary>
+    internal double WidthOf(string name) => Find(WithoutPlain(name))?.Width ?? double.NaN;
+
+    private static string WithoutPlain(string name) => name.EndsWith(SewnPlain, StringComparison.Ordinal) ? name[..^SewnPlain.Length] : name;
 
     /// <summary>Whether edges of a make-up may never be slit.</summary>
     internal bool IsNeverSlit(string name) => Find(name)?.Form is "welded" or "split-welded" or "bound";

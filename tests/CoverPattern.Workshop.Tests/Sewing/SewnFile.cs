@@ -11,9 +11,11 @@ internal sealed record SewnFile(IReadOnlyList<SewnPattern> Patterns, IReadOnlyLi
     {
         using var document = JsonDocument.Parse(text);
         var root = document.RootElement;
+        // Patches lie over hubs and are no part of the surface.
+        var patches = root.GetProperty("patterns").EnumerateArray().Where(pattern => TextOf(pattern, "kind") == "patch").Select(pattern => TextOf(pattern, "id")).ToHashSet();
         return new SewnFile(
-            [.. root.GetProperty("patterns").EnumerateArray().Select(ReadPattern)],
-            [.. root.GetProperty("pieces").EnumerateArray().Select(ReadPiece)]);
+            [.. root.GetProperty("patterns").EnumerateArray().Where(pattern => TextOf(pattern, "kind") != "patch").Select(ReadPattern)],
+            [.. root.GetProperty("pieces").EnumerateArray().Where(piece => !patches.Contains(TextOf(piece, "pattern"))).Select(ReadPiece)]);
     }
 
     /// <summary>The pieces that lie on the frame, with nothing but their outlines: what was there before any window.</summary>

@@ -41,15 +41,15 @@ internal static class TapeSetting
     /// <param name="lengths">Printed lengths of edges.</param>
     public static IEnumerable<string> Steps(Pattern pattern, SideLengths lengths)
     {
-        foreach (var cutout in pattern.Cutouts)
-        {
-            yield return $"Hole for {cutout.Purpose}: circle of diameter {RoundShapes.Diameter(cutout.Rim, lengths.Ruler)}";
-        }
-
         var corners = Corners(pattern);
         if (pattern.Runs.Any(run => run.IsClosed))
         {
             yield return $"Circle of diameter {RoundShapes.Diameter(pattern.SewLine, lengths.Ruler)}";
+            foreach (var cutout in pattern.Cutouts)
+            {
+                yield return $"Hole for {cutout.Purpose}: circle of diameter {RoundShapes.Diameter(cutout.Rim, lengths.Ruler)} about the same centre";
+            }
+
             yield break;
         }
 
@@ -67,6 +67,14 @@ internal static class TapeSetting
             string Arc(int end) =>
                 $"{lengths.Between(pattern, end, corner)} from {Printed.Count(end + 1)}{(IsEdge(pattern, end, corner) ? string.Empty : " (diagonal)")}";
         }
+
+        foreach (var cutout in pattern.Cutouts)
+        {
+            yield return $"Hole for {cutout.Purpose}: circle of diameter {RoundShapes.Diameter(cutout.Rim, lengths.Ruler)}, centre {Centre(cutout, bottom.From)} and {Centre(cutout, bottom.To)}";
+        }
+
+        string Centre(Cutout cutout, int corner) =>
+            $"{lengths.Ruler.Of(Point2.Distance(Rings.Bounds(cutout.Rim).Centre, pattern.SewLine[corner]))} from {Printed.Count(corner + 1)}";
 
         bool IsRight(int corner) => Point2.Cross(
             pattern.SewLine[bottom.To] - pattern.SewLine[bottom.From], pattern.SewLine[corner] - pattern.SewLine[bottom.From]) < 0;

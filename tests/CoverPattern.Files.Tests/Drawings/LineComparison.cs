@@ -22,9 +22,10 @@ internal static class LineComparison
     {
         yield return ("CUT", map.Apply(pattern.CutLine));
         yield return ("SEW", map.Apply(pattern.SewLine));
-        foreach (var ring in pattern.Cutouts.Select(cutout => cutout.CutLine))
+        foreach (var cutout in pattern.Cutouts)
         {
-            yield return ("INNER_CUT", map.Apply(ring));
+            yield return ("SEW", map.Apply(cutout.Rim));
+            yield return ("INNER_CUT", map.Apply(cutout.CutLine));
         }
 
         foreach (var fold in pattern.Folds)

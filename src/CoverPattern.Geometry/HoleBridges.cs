@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Collections.Immutable;
 using System.Linq;
 
 namespace CoverPattern.Geometry;
@@ -52,7 +51,7 @@ internal static class HoleBridges
     {
         if (edge.From == from || edge.From == to)
         {
-            return edge.To == from || edge.To == to || !ExactPredicates.IsOnSegment(from, to, edge.To) && !IsBeyond(from, to, edge);
+            return edge.To == from || edge.To == to || (!ExactPredicates.IsOnSegment(from, to, edge.To) && !IsBeyond(from, to, edge));
         }
 
         return edge.To == from || edge.To == to

@@ -41,7 +41,8 @@ internal static class StartLayReader
         {
             var box = locked[i].Shape.TrueBox.Moved(locked[i].X, locked[i].Y);
             var clash = locked.Take(i).Any(other => scene.Tables.Overlap(locked[i].Shape, other.Shape, other.X - locked[i].X, other.Y - locked[i].Y));
-            if (clash || locked[i].Shape.Item < scene.Copies[scene.Pieces - 1] + 1 && (box.Left < 0 || box.Bottom < 0 || box.Top > scene.Width))
+            var isOff = box.Left < 0 || box.Bottom < 0 || box.Top > scene.Width;
+            if (clash || (isOff && locked[i].Shape.LeastGrade == int.MaxValue))
             {
                 throw new ArgumentException(
                     FormattableString.Invariant($"Locked copies contradict each other or the strip: a copy of item {locked[i].Shape.Item} lies on another one, nearer than the spacing, or off the strip."),

@@ -48,8 +48,8 @@ public class LayDrawingTests
     }
 
     [Theory]
-    [InlineData(true, "canvas: as the cloth lies, face down")]
-    [InlineData(false, "canvas: as the cloth lies, face up")]
+    [InlineData(true, "canvas: as the cloth lies, face down: pieces are drawn from inside")]
+    [InlineData(false, "canvas: as the cloth lies, face up: pieces are drawn seen from outside")]
     public void Draw_Title_SaysHowTheClothLies(bool faceDown, string expected)
     {
         var drawing = LayDrawing.Draw(SamplePieces.Lay with { FaceDown = faceDown }, SamplePieces.Set);

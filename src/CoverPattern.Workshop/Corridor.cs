@@ -43,14 +43,15 @@ public static class Corridor
 
         var openings = OpeningLayer.Lay(job, frame, shell);
         var plan = SeamPlanner.Plan(job, shell, panels);
-        ImmutableArray<Fault> wrong = [.. SeamWishCheck.Faults(job, shell, plan), .. openings.Faults, .. OpeningSeamCheck.Faults(job, shell, plan, openings.Windows)];
+        ImmutableArray<Fault> wrong = [.. SeamWishCheck.Faults(job, shell, plan), .. openings.Faults, .. OpeningSeamCheck.Faults(job, shell, plan, openings.Windows), .. SplashCheck.Faults(job, shell)];
         if (!wrong.IsEmpty)
         {
             return new WorkshopOutcome(null, wrong);
         }
 
         var cut = Subdivider.Cut(shell, plan, openings.Regions);
-        var finishing = PieceFinisher.Finish(job, shell, cut, PanelFlattener.Flatten(cut), WindowPieces.Make(job, openings.Windows));
+        var flat = PanelFlattener.Flatten(cut);
+        var finishing = PieceFinisher.Finish(job, shell, cut, flat, [.. WindowPieces.Make(job, openings.Windows), .. SplashBand.Make(job, shell, cut, flat)]);
         if (!finishing.Faults.IsEmpty)
         {
             return new WorkshopOutcome(null, finishing.Faults);

@@ -98,7 +98,8 @@ internal sealed class StripFill(OutlineTable table, PlaceRule rule)
             AddLine(known, outline, still.Y - outline.Height - table.Spacing);
             foreach (var hole in still.Outline.Holes)
             {
-                AddLine(known, outline, still.Y + hole.Min(point => point.Y) + table.Spacing);
+                // Keep-outs with spacing are rounded outward by up to a step at each rim.
+                AddLine(known, outline, still.Y + hole.Min(point => point.Y) + table.Spacing + (table.Spacing > 0 ? 2 : 0));
             }
         }
 

@@ -20,8 +20,9 @@ internal sealed record AllowanceLabel(string Text, Point2 At, Point2 Up, double 
     private const double LeastHeight = 5;
     private const double FromLines = 1.5;
     private const double FromNotches = 3;
-    // A text is moved along its edge in these steps in search of a free place.
+    // A text is moved along its edge in search of a free place, in steps of its own height, of long edges in fewer and wider ones.
     private const double Step = 8;
+    private const int MostSteps = 40;
 
     /// <summary>Finds a place along the longest straight edge whose allowance is wide enough, nearest to its middle.</summary>
     /// <param name="pattern">The pattern.</param>
@@ -31,10 +32,12 @@ internal sealed record AllowanceLabel(string Text, Point2 At, Point2 Up, double 
     {
         var edges = Edges(pattern).ToArray();
         var lines = Lines(pattern).ToArray();
+        var cutLine = Rings.ToSteps(pattern.CutLine);
         for (var count = words.Length; count > 0; count--)
         {
             var text = string.Join(", ", words.Take(count));
-            var label = edges.SelectMany(run => Along(pattern, run, text)).FirstOrDefault(place => IsFree(place, pattern, lines));
+            var label = edges.SelectMany(run => Along(pattern, run, text)).FirstOrDefault(place =>
+                ExactPredicates.Locate(cutLine, Grid.ToSteps(place.At)) > 0 && IsFree(place, pattern, lines));
             if (label is not null)
             {
                 return label;
@@ -74,7 +77,7 @@ internal sealed record AllowanceLabel(string Text, Point2 At, Point2 Up, double 
         var room = Point2.Distance(from, to) - LetterWidth.Estimate(text, height);
         var (along, inward) = ((to - from).Unit(), (to - from).Unit().QuarterTurned());
         var middle = Point2.Between(from, to, 0.5) - (run.AllowanceMm / 2 * inward);
-        for (var move = 0.0; move <= room / 2; move += Step)
+        for (var move = 0.0; move <= room / 2; move += Math.Max(Step, room / 2 / MostSteps))
         {
             yield return new AllowanceLabel(text, middle + (move * along), inward, height);
             yield return new AllowanceLabel(text, middle - (move * along), inward, height);
@@ -101,7 +104,6 @@ internal sealed record AllowanceLabel(string Text, Point2 At, Point2 Up, double 
         // A hair less than the distance kept, for the edge along which it stands at just that distance.
         return Enumerable.Range(0, box.Length).All(i => Array.TrueForAll(
                 lines, line => Segments.Distance(box[i], box[(i + 1) % box.Length], line.From, line.To) >= line.Distance - 0.01))
-            && !pattern.Drills.Any(drill => Point2.Distance(drill.At, label.At) < LetterWidth.Estimate(label.Text, label.Height))
-            && ExactPredicates.Locate(Rings.ToSteps(pattern.CutLine), Grid.ToSteps(label.At)) > 0;
+            && !pattern.Drills.Any(drill => Point2.Distance(drill.At, label.At) < LetterWidth.Estimate(label.Text, label.Height));
     }
 }

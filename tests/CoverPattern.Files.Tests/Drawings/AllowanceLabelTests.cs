@@ -84,7 +84,8 @@ public class AllowanceLabelTests
         var count = 0;
         foreach (var (pattern, insertion) in set.Patterns.Zip(drawing.Insertions))
         {
-            var label = drawing.Texts.Single(text => text.Layer == DrawingLayers.Label && text.Height < 20 && text.Text.StartsWith(pattern.Id, StringComparison.Ordinal));
+            var label = drawing.Texts.Single(text =>
+                text.Layer == DrawingLayers.Label && (text.Text == pattern.Id || text.Text.StartsWith(pattern.Id + ",", StringComparison.Ordinal)));
             GridPoint[] box = [.. DrawingExtent.Corners(label).Select(Grid.ToSteps)];
             var (cut, sew) = (Rings.ToSteps(insertion.Map.Apply(pattern.CutLine)), Rings.ToSteps(insertion.Map.Apply(pattern.SewLine)));
 

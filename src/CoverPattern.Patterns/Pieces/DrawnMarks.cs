@@ -46,7 +46,7 @@ internal sealed class DrawnMarks
         var inside = InsideCorner.Find(pattern);
         return pattern with
         {
-            Notches = [.. pattern.Notches.Select(notch => NotchReach.Shorten(notch, edges[notch.Run], pattern.CutLine))],
+            Notches = [.. pattern.Notches.Select(notch => notch.Run < edges.Length ? NotchReach.Shorten(notch, edges[notch.Run], pattern.CutLine) : notch)],
             Drills = [.. pattern.Drills, .. inside.Select(corner => corner.Pivot), .. draft.Runs.SelectMany((run, i) => Ties(run, edges[i]))],
             Lines =
             [

@@ -1,4 +1,6 @@
 using System;
+using System.Collections.Immutable;
+using System.Linq;
 using System.Text;
 using System.Text.Json;
 using CoverPattern.Patterns.Jobs;
@@ -54,6 +56,7 @@ public static class JobReader
         var marks = MarkReader.Read(top.Section("marks"), seam);
         var cloths = ClothReader.Read(top.Sections("cloths"), notes);
         table.CheckJoins(cloths);
+        CheckSplash(skirt, cloths, notes);
         var rates = RatesReader.Read(top.Section("rates"), cloths, notes);
         var windows = WindowReader.Read(top.Sections("windows"), cloths, notes);
         var clearances = WindowReader.ReadClearances(top.Section("clearances"), top.States("windows"));
@@ -96,7 +99,22 @@ public static class JobReader
 
     private static SkirtWish ReadSkirt(JobSection section) => new(
         section.Take<Measure>("drop", Values.Length),
-        section.Take<SkirtShape>("shape", Values.Word));
+        section.Take<SkirtShape>("shape", Values.Word))
+    {
+        Splash = section.States("splash") ? ReadSplash(section.Section("splash")) : null,
+    };
+
+    private static SplashWish ReadSplash(JobSection section) => new(
+        section.Take<string>("cloth", Values.ClothName) ?? "",
+        section.Take<Measure>("width", Values.Length));
+
+    private static void CheckSplash(SkirtWish skirt, ImmutableArray<Cloth> cloths, JobNotes notes)
+    {
+        if (skirt.Splash is { Cloth.Length: > 0 } splash && cloths.All(cloth => !string.Equals(cloth.Name, splash.Cloth, StringComparison.Ordinal)) && notes.AreClean("cloths"))
+        {
+            notes.Refuse("skirt.splash.cloth", $"\"{splash.Cloth}\"", "the name of one of the cloths: " + string.Join(", ", cloths.Select(cloth => $"\"{cloth.Name}\"")));
+        }
+    }
 
     private static LimitWish ReadLimits(JobSection section) => new(
         section.Take<Measure>("thickness", Values.Length),

@@ -46,6 +46,8 @@ public static class StarterJob
     {
         switch (key.Kind)
         {
+            case KeyKind.Section when !key.IsAsked:
+                break;
             case KeyKind.Section:
                 text.Append(margin).Append("// ").Append(key.Meaning).Append('\n');
                 text.Append(margin).Append(Quoted(key.Name)).Append(": {\n");

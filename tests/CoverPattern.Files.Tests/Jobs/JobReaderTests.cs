@@ -101,6 +101,18 @@ public sealed class JobReaderTests
         Assert.Equal(["ease", "cloths[1].nap"], job.Confirmed.AsEnumerable());
     }
 
+    [Fact]
+    public void Read_SplashBand_NamesACloth()
+    {
+        var job = JobReader.Read(With("\"skirt\": { \"splash\": { \"cloth\": \"canvas\" } }"));
+        var other = JobReader.Read(With("\"skirt\": { \"splash\": { \"cloth\": \"coated\", \"width\": \"10 in\" } }"));
+        var none = JobReader.Read(With("\"skirt\": { \"splash\": {} }"));
+
+        Assert.Equal(new SplashWish("canvas", new Measure(250, "250 mm")), job.Job!.Skirt.Splash);
+        Assert.Equal("skirt.splash.cloth", Assert.Single(other.Faults).Place);
+        Assert.Equal("skirt.splash.cloth", Assert.Single(none.Faults).Place);
+    }
+
     // By hand: half the girth of 34 mm is 53.4, with 10 mm of ease 63.4; welded 40 more.
     [Theory]
     [InlineData("plain", 64)]

@@ -1,0 +1,102 @@
+using System;
+using System.Collections.Immutable;
+using System.Linq;
+using CoverPattern.Geometry;
+using CoverPattern.Patterns.Frames;
+using CoverPattern.Patterns.Jobs;
+using CoverPattern.Patterns.Pieces;
+using CoverPattern.Patterns.Seams;
+using CoverPattern.Patterns.Shells;
+
+namespace CoverPattern.Patterns.Tests.Pieces;
+
+public class SplashBandTests
+{
+    [Theory]
+    [InlineData(SkirtShape.Vertical, false)]
+    [InlineData(SkirtShape.Slope, false)]
+    [InlineData(SkirtShape.Chords, false)]
+    [InlineData(SkirtShape.Vertical, true)]
+    public void Make_ThreeV_IsABandAllRound(SkirtShape shape, bool bands)
+    {
+        var job = Job(shape, 250);
+        var (shell, cut, panels) = Flat(bands ? job with { Panels = [new PanelWish(PanelForm.Bands)] } : job);
+
+        var band = SplashBand.Make(job, shell, cut, panels);
+
+        // The foot: every hem arc once, whatever the panels; the side of one piece is as long as its neighbour's.
+        var edges = band.SelectMany(piece => piece.Edges.Select((edge, i) => (edge, Length: Point2.Distance(piece.Corners[i], piece.Corners[(i + 1) % piece.Corners.Length])))).ToArray();
+        var hem = cut.Arcs.Where(arc => arc.Role == EdgeRole.Hem).Sum(arc => arc.LengthMm);
+        Assert.Equal(hem, edges.Where(entry => entry.edge.Allowance == 50).Sum(entry => entry.Length), 1e-6);
+        var sides = edges.Where(entry => entry.edge.Allowance == 15).Select(entry => entry.Length).Order().ToArray();
+        Assert.NotEmpty(sides);
+        Assert.All(Enumerable.Range(0, sides.Length / 2), i => Assert.Equal(sides[2 * i], sides[(2 * i) + 1], 1e-6));
+        Assert.All(band, piece => Assert.Equal(("coated", PieceKind.Strip), (piece.Cloth, piece.Kind)));
+    }
+
+    [Fact]
+    public void Make_LowestPart_HasTheAreaOfThatPart()
+    {
+        // 2V 1/2 at stand-off 0 without skirt: base facets stand on the deck. Below height w a facet keeps 1 - (1 - w/h)^2 of its
+        // area when it stands on its edge, (w/h)^2 when it hangs by its tip; h is the height of ring 1.
+        var job = Job(SkirtShape.Vertical, 250);
+        job = job with { Frame = Jobs.Dome(2, 3, 3657.6).Frame, StandOff = new StandOffWish(Jobs.Mm(0), Jobs.Mm(0), Jobs.Mm(0)), Skirt = job.Skirt with { Drop = Jobs.Mm(0) } };
+        var (shell, cut, panels) = Flat(job);
+
+        var band = SplashBand.Make(job, shell, cut, panels);
+
+        double Area(ShellFace face) => Rings.SignedArea(face.Chart);
+        var expected = shell.Faces.Where(face => face.Nodes.Any(node => shell.Nodes[node].AboveHem == 0)).Sum(face =>
+        {
+            var heights = face.Nodes.Select(node => shell.Nodes[node].AboveHem).Order().ToArray();
+            // Triangles with one corner or one edge on the deck and two or one corners above.
+            return heights[1] == 0
+                ? Area(face) * (1 - Math.Pow(1 - (250 / heights[2]), 2))
+                : Area(face) * 250 * 250 / (heights[1] * heights[2]);
+        });
+        Assert.Equal(expected, band.Sum(piece => Rings.SignedArea(piece.Corners)), 1e-3);
+    }
+
+    [Fact]
+    public void Faults_BandOverTheSecondRing_AreTold()
+    {
+        var job = Jobs.Dome(6, 9, 1500);
+
+        Assert.Empty(SplashCheck.Faults(job, Jobs.Shell(job)));
+        job = job with { Skirt = job.Skirt with { Splash = new SplashWish("coated", Jobs.Mm(350)) } };
+        Assert.Equal("skirt.splash.width", Assert.Single(SplashCheck.Faults(job, Jobs.Shell(job))).Place);
+    }
+
+    [Fact]
+    public void Finish_Band_IsCutFromItsOwnCloth()
+    {
+        var job = Job(SkirtShape.Vertical, 250);
+        var (shell, cut, panels) = Flat(job);
+
+        var finishing = PieceFinisher.Finish(job, shell, cut, panels, SplashBand.Make(job, shell, cut, panels));
+
+        Assert.Empty(finishing.Faults);
+        var patterns = finishing.Set.Patterns.Where(pattern => pattern.Cloth == "coated").ToArray();
+        // Fifteen base facets with their skirts and fifteen tips of hanging facets between them.
+        Assert.Equal(30, patterns.Sum(pattern => pattern.Quantity));
+        Assert.All(patterns, pattern => Assert.Contains(pattern.Runs, run => run.Role == EdgeRole.Turned && run.AllowanceMm == 12));
+    }
+
+    private static Job Job(SkirtShape shape, double width)
+    {
+        var job = Jobs.Dome(3, 5, 3657.6);
+        return job with
+        {
+            Skirt = job.Skirt with { Shape = shape, Splash = new SplashWish("coated", Jobs.Mm(width)) },
+            Cloths = [job.Cloths[0], job.Cloths[0] with { Name = "coated" }],
+        };
+    }
+
+    private static (Shell Shell, Subdivision Cut, ImmutableArray<Panel> Panels) Flat(Job job)
+    {
+        var frame = FrameBuilder.Build(job.Frame);
+        var shell = ShellFitter.Fit(job, frame);
+        var cut = Subdivider.Cut(shell, SeamPlanner.Plan(job, shell, PanelPlanner.Plan(job, frame, shell)));
+        return (shell, cut, PanelFlattener.Flatten(cut));
+    }
+}

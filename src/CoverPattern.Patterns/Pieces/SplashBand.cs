@@ -136,12 +136,21 @@ public static class SplashBand
             corner.At, corners[(i + 1) % corners.Count].At, corner.Edge < 0 ? -1 : patch.Arcs[corner.Edge], new PatchSide(index, corner.Edge)));
     }
 
-    /// <summary>Height of a patch's corner above the finished edge: its node's; where the hem crosses an edge none.</summary>
+    /// <summary>Height of a patch's corner above the finished edge: its node's, or between those of the edge of the face on which it lies.</summary>
     private static double HeightOf(Shell shell, Patch patch, Point2 corner)
     {
         var face = shell.Faces[patch.Face];
         var at = face.Chart.IndexOf(corner);
-        return at < 0 ? 0 : shell.Nodes[face.Nodes[at]].AboveHem;
+        if (at >= 0)
+        {
+            return shell.Nodes[face.Nodes[at]].AboveHem;
+        }
+
+        var count = face.Chart.Length;
+        var edge = Enumerable.Range(0, count).MinBy(i => Segments.Distance(face.Chart[i], face.Chart[(i + 1) % count], corner));
+        var share = Point2.Distance(face.Chart[edge], corner) / Point2.Distance(face.Chart[edge], face.Chart[(edge + 1) % count]);
+        var (from, to) = (shell.Nodes[face.Nodes[edge]].AboveHem, shell.Nodes[face.Nodes[(edge + 1) % count]].AboveHem);
+        return from + (share * (to - from));
     }
 
     /// <summary>An edge of the band.</summary>

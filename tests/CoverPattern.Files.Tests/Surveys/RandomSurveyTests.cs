@@ -141,7 +141,8 @@ public class RandomSurveyTests
         "",
         [.. points.Select((point, i) => new SurveyHub("", point, $"corner {i + 1}"))],
         [.. facets.Select((facet, i) => new SurveyFacet(facet, $"face {i + 1}"))],
-        []) { WeldMm = 0.1 };
+        [])
+    { WeldMm = 0.1 };
 
     /// <summary>Triangles that no point lies above.</summary>
     private static IEnumerable<ImmutableArray<int>> UpperHull(Point3[] points) =>

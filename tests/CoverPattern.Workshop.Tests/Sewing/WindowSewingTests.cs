@@ -42,6 +42,19 @@ public class WindowSewingTests
     [Fact]
     public void Faults_WindowsSewnIn_None() => Assert.Empty(SewingUp.Faults(Good, Order));
 
+    [Fact]
+    public void Faults_WindowsInBandsAndGores_None()
+    {
+        var wide = Windowed with { Cloths = [.. Windowed.Cloths.Select(cloth => cloth with { RollWidth = SewingJobs.Mm(6000) })] };
+        PanelWish[][] plans = [[new PanelWish(PanelForm.Bands)], [new PanelWish(PanelForm.Bands, new RowRange(1, 2)), new PanelWish(PanelForm.Facets)], [new PanelWish(PanelForm.Gores)]];
+
+        Assert.All(plans, plan =>
+        {
+            var job = wide with { Panels = [.. plan] };
+            Assert.Empty(SewingUp.Faults(SewingJobs.PiecesText(job), SewingJobs.OrderOf(job)));
+        });
+    }
+
     [Theory]
     [MemberData(nameof(Names))]
     public void Faults_Planted_Found(string name)

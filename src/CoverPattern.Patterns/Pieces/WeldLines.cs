@@ -25,6 +25,9 @@ internal static class WeldLines
 
     private const double HalfStroke = 6;
 
+    // A line through a corner of the cut line must not slip between its two edges; share of an edge and millimetres.
+    private const double AtCorner = 1e-6;
+
     /// <summary>The lines of one run; none on edges that are not welded, nor on the over side of a one-sided weld.</summary>
     /// <param name="edge">The run's sew edge.</param>
     /// <param name="side">Which side of the seam it is.</param>
@@ -78,7 +81,7 @@ internal static class WeldLines
             }
 
             var (on, share) = (Point2.Cross(start - from, step) / slope, Point2.Cross(start - from, along) / slope);
-            if (on >= 0 && share is >= 0 and <= 1 && on < reach + ShortOfEdge)
+            if (on >= -AtCorner && share is >= -AtCorner and <= 1 + AtCorner && on < reach + ShortOfEdge)
             {
                 reach = Math.Max(0, on - ShortOfEdge);
             }

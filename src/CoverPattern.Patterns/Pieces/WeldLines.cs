@@ -25,8 +25,8 @@ internal static class WeldLines
 
     private const double HalfStroke = 6;
 
-    // A line through a corner of the cut line must not slip between its two edges; share of an edge and millimetres.
-    private const double AtCorner = 1e-6;
+    // A line through a corner of the cut line may miss both edges there by a rounding; two grid steps, millimetres.
+    private const double OnGrid = 0.002;
 
     /// <summary>The lines of one run; none on edges that are not welded, nor on the over side of a one-sided weld.</summary>
     /// <param name="edge">The run's sew edge.</param>
@@ -81,7 +81,8 @@ internal static class WeldLines
             }
 
             var (on, share) = (Point2.Cross(start - from, step) / slope, Point2.Cross(start - from, along) / slope);
-            if (on >= -AtCorner && share is >= -AtCorner and <= 1 + AtCorner && on < reach + ShortOfEdge)
+            var corner = OnGrid / step.Length;
+            if (on >= 0 && share >= -corner && share <= 1 + corner && on < reach + ShortOfEdge)
             {
                 reach = Math.Max(0, on - ShortOfEdge);
             }

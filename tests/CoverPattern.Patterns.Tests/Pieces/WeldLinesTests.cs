@@ -6,6 +6,7 @@ using CoverPattern.Geometry;
 using CoverPattern.Patterns.Jobs;
 using CoverPattern.Patterns.Pieces;
 using CoverPattern.Patterns.Seams;
+using CsCheck;
 
 namespace CoverPattern.Patterns.Tests.Pieces;
 
@@ -62,6 +63,18 @@ public class WeldLinesTests
         }
     }
 
+    /// <summary>A dome without stand-off and drop whose weld line meets the cut line in a corner: it ran 20 mm out of the cloth (found by the assembler).</summary>
+    [Fact]
+    public void Finish_WeldLineThroughACornerOfTheCutLine_StaysOnTheCloth() =>
+        AssertOnCloth(2, 2, 5655.169960089359, 0, MakeUp.Of(MakeUpForm.Welded, Jobs.Mm(29.518744297169732)));
+
+    [Fact]
+    public void Finish_RandomWeld_StaysOnTheCloth() =>
+        Gen.Select(Gen.Int[1, 5], Gen.Int[1, 14], Gen.Double[2000, 8000], Gen.OneOf(Gen.Const(0.0), Gen.Double[0, 60]), Gen.Bool).Sample(
+            (frequency, rows, radius, drop, isSplit) => AssertOnCloth(
+                frequency, Math.Min(rows, (3 * frequency) - 1), radius, drop, MakeUp.Of(isSplit ? MakeUpForm.SplitWelded : MakeUpForm.Welded, Jobs.Mm(radius / (150 * frequency)))),
+            iter: 60);
+
     [Theory]
     [InlineData(MakeUpForm.Plain)]
     [InlineData(MakeUpForm.Lapped)]
@@ -69,6 +82,17 @@ public class WeldLinesTests
     [InlineData(MakeUpForm.Bound)]
     public void Finish_Sewn_DrawsNone(MakeUpForm form) =>
         Assert.All(Patterns(SeamWish.Of(form, Jobs.Mm(20))), pattern => Assert.DoesNotContain(pattern.Lines, line => line.Purpose is WeldLines.Line or WeldLines.End));
+
+    private static void AssertOnCloth(int frequency, int rows, double radius, double drop, MakeUp makeUp)
+    {
+        var job = Jobs.Dome(frequency, rows, radius, standOff: 0) with { Seam = new SeamWish(makeUp), Skirt = new SkirtWish(Jobs.Mm(drop)) };
+        foreach (var pattern in Jobs.Pieces(job).Finishing.Set.Patterns)
+        {
+            var cut = Rings.ToSteps(pattern.CutLine);
+            Assert.All(pattern.Lines.SelectMany(line => line.Path), point => Assert.True(
+                ExactPredicates.Locate(cut, Grid.ToSteps(point)) >= 0 || EdgeDistance(pattern, point) <= SamePlace));
+        }
+    }
 
     private static double Inside(Pattern pattern, EdgeRun run, Point2 point)
     {

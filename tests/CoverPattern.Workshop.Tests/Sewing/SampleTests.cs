@@ -24,6 +24,8 @@ public class SampleTests
         // 6 m across the sphere; hub 22; ease 0.3 %; default drop and hem; seven windows of 480 with 35, 20 and 12 mm.
         ["glasshouse-2v"] = new(new CoverSizes(2, 3, 3000, 22, 60, 0.003), "felled", 15, 50, 2, HasFace: true, GrainRule.EitherWay)
         {
+            StopsAtHubs = true,
+            HemDepth = 38,
             Windows = [.. new[] { "F1.02", "F1.06", "F1.10", "F1.14", "F2.01", "F2.07", "F2.13" }
                 .Select(facet => new WindowOrder(facet, 240, 275, 260, 12, HasScreen: true, 0, facet[1] == '2' ? -30 : 0))],
         },

@@ -125,7 +125,7 @@ internal static class DrawnFaults
             yield return FormattableString.Invariant($"the corner before run {run} bends inward by {bend:0.#} degrees and has {pivots} pivot marks.");
         }
 
-        foreach (var clip in pattern.Lines.Where(line => line.Purpose == "clip" && line.Path[^1].DistanceTo(corner) < 2 * ClipShort))
+        foreach (var clip in pattern.Lines.Where(line => line.Purpose == "clip" && pattern.SewLine.MinBy(line.Path[^1].DistanceTo) == corner))
         {
             if (!isInside || Math.Abs(clip.Path[^1].DistanceTo(corner) - ClipShort) > Tolerances.SamePlace || clip.Path.Any(point => IsInside(pattern.SewLine, point)))
             {

@@ -1,4 +1,3 @@
-using System;
 using System.Collections.Generic;
 
 namespace CoverPattern.Workshop.Tests.Sewing;
@@ -15,7 +14,7 @@ internal static class MakeUpFaults
             {
                 var place = placed.Edges.PlaceOf(run);
                 var truth = placed.Faces[place.Facet].Edges[placed.Placements[place.Facet].TrueEdgeOf[place.Edge]];
-                var isRow = truth.Neighbour is not null && RowOf(truth.Neighbour) != RowOf(placed.Faces[place.Facet].Label);
+                var isRow = truth.Neighbour is not null && SewnPlan.RowOf(truth.Neighbour) != SewnPlan.RowOf(placed.Faces[place.Facet].Label);
                 var wanted = order.NameOf(isRow, closing?.Holds(placed.LineOf(run)) ?? false);
                 if (sewn.MakeUp != wanted && !(order.StopsAtHubs && sewn.MakeUp == wanted + SewingOrder.SewnPlain))
                 {
@@ -28,6 +27,4 @@ internal static class MakeUpFaults
             }
         }
     }
-
-    private static string RowOf(string face) => face[..face.IndexOf('.', StringComparison.Ordinal)];
 }

@@ -139,15 +139,16 @@ internal sealed class PieceLifter
             : $"Piece {piece.Label}, run {run} on {target.Face.Label} meets {truth.Neighbour}, but is joined to {piece.Runs[run].Partner} with {string.Join(", ", beyond)}.";
     }
 
-    /// <summary>A fold belongs to two facets; both must put it at one place.</summary>
-    private static IEnumerable<string> FoldFaults(PlacedPiece placed)
+    /// <summary>A fold belongs to two facets; both must put it at one place, unless they are parts of a skirt that stand each on its own chord.</summary>
+    private IEnumerable<string> FoldFaults(PlacedPiece placed)
     {
         for (var fold = 0; fold < placed.Pattern.Folds.Count; fold++)
         {
             var line = placed.Pattern.Folds[fold];
             var ways = placed.Placements.Where((_, facet) => placed.Edges.FoldAt[facet].Contains(fold)).ToArray();
             var gap = ways.Length == 2 ? FoldGap(line, ways[0], ways[1]) : double.NaN;
-            if (!(gap <= Tolerances.OnCover))
+            var apart = order.Sizes.Base.IsStrip && placed.Faces.Where((_, facet) => placed.Edges.FoldAt[facet].Contains(fold)).All(face => face.IsSkirt);
+            if (!(gap <= Tolerances.OnCover) && !(apart && ways.Length == 2))
             {
                 yield return FormattableString.Invariant($"Piece {placed.Piece.Label}: fold {fold} does not hold its facets together, gap {gap:0.####} mm.");
             }

@@ -29,6 +29,16 @@ public class SampleTests
             Windows = [.. new[] { "F1.02", "F1.06", "F1.10", "F1.14", "F2.01", "F2.07", "F2.13" }
                 .Select(facet => new WindowOrder(facet, 240, 275, 260, 12, HasScreen: true, 0, facet[1] == '2' ? -30 : 0))],
         },
+
+        // R 2.4 m; hub 22 + padding 3; drop 120; high hubs measured at 45; lapped 25, between rows felled 12; bands of five parts in rows 1 to 3.
+        ["hillside-3v"] = new(new CoverSizes(3, 5, 2400, 25, 120, 0.003) { Base = new BaseOrder("vertical") { Raise = 45 } }, "lapped", 25, 50, 1, HasFace: true, GrainRule.EitherWay)
+        {
+            Name = "lapped two rows",
+            Others = [new OrderedMakeUp("rows", "felled 12", "felled", 12)],
+            HemDepth = 38,
+            Plan = SewnPlan.Single with { Bands = new Dictionary<int, int> { [1] = 5, [2] = 5, [3] = 5 } },
+        },
+
         // Welded defaults: seam 40, hem 60 without turn-under. The height is hub centre to hub centre.
         ["market-4v"] = new(new CoverSizes(4, 7, 3200 / HeightOfFourV, 25, 60, 0.003), "welded", 40, 60, 1, HasFace: true, GrainRule.OneWay),
 

@@ -61,6 +61,8 @@ internal static class ReportStyle
         svg.figure text { font-family: sans-serif; fill: #000; stroke: #fff; stroke-width: 0.3; paint-order: stroke; }
         svg.figure polygon, svg.figure polyline { fill: none; stroke: #000; stroke-width: 0.2; stroke-linejoin: round; }
         svg.figure .face { fill: #fff; stroke-width: 0.22; }
+        svg.figure .part { fill: #fff; stroke: #888; stroke-width: 0.15; stroke-dasharray: 1.2 0.8; }
+        svg.figure .seam { stroke-width: 0.4; }
         svg.figure .skirt { fill: #ddd; stroke-width: 0.3; }
         svg.figure .leader { stroke-width: 0.12; stroke: #555; }
         svg.figure .cut { stroke-width: 0.5; }

@@ -6,6 +6,7 @@ using CoverPattern.Files.Drawings;
 using CoverPattern.Files.Results;
 using CoverPattern.Geometry;
 using CoverPattern.Patterns.Frames;
+using CoverPattern.Patterns.Seams;
 using CoverPattern.Patterns.Shells;
 
 namespace CoverPattern.Files.Reports;
@@ -27,17 +28,31 @@ internal static class SpreadPlan
             .Select(face => (face.Label, Ring: ImmutableArray.CreateRange(face.Nodes, node => places[node])))
             .ToArray();
         var pieceOf = PieceOfFacet(result);
-        var texts = faces.Select(face => (face.Label, Text: DomeDrawing.Name(face.Ring, pieceOf[face.Label]))).ToArray();
+        var texts = faces.Select(face => (face.Label, Text: DomeDrawing.Name(face.Ring, pieceOf.GetValueOrDefault(face.Label, string.Empty)))).ToArray();
         var corner = new Point2(Radius + Margin, Radius + Margin);
         return new DomeView(
             new Figure(
-                "All pieces at their places, spread out, seen from outside; the front (+x) is on the right; not to scale",
+                "All pieces at their places, spread out, seen from outside; thick lines are seams, broken ones folds; the front (+x) is on the right; not to scale",
                 new Box2(-1 * corner, corner),
-                [.. faces.Select(face => new FigureLine("face", face.Ring, IsClosed: true))],
+                [.. faces.Select(face => new FigureLine("part", face.Ring, IsClosed: true)), .. Seams(result, places)],
                 [.. texts.Select(text => text.Text).OfType<FigureText>(), new FigureText("note", "front", new Point2(Radius + 1, 0), 2, 0, TextAnchor.Start)]),
             [.. faces.Select(face => face.Label).Order(StringComparer.Ordinal)],
             [.. texts.Where(text => text.Text is null).Select(text => text.Label).Order(StringComparer.Ordinal)],
             0);
+    }
+
+    /// <summary>The edges of facets at which cloth ends: all but those over which it goes uncut.</summary>
+    private static IEnumerable<FigureLine> Seams(Result result, ImmutableArray<Point2> places)
+    {
+        var (shell, patches) = (result.Shell, result.Cut.Patches);
+        var folds = result.Cut.Arcs.Where(arc => arc.Role == EdgeRole.Fold && arc.Second is not null)
+            .Select(arc => (patches[arc.First.Patch].Face, patches[arc.Second!.Value.Patch].Face))
+            .SelectMany(pair => new[] { pair, (pair.Item2, pair.Item1) })
+            .ToHashSet();
+        bool IsFacet(int face) => face >= 0 && shell.Faces[face].Kind == FaceKind.Facet;
+        return shell.Edges
+            .Where(edge => (IsFacet(edge.Left) || IsFacet(edge.Right)) && !(IsFacet(edge.Left) && IsFacet(edge.Right) && folds.Contains((edge.Left, edge.Right))))
+            .Select(edge => new FigureLine("seam", [places[edge.From], places[edge.To]], IsClosed: false));
     }
 
     /// <summary>Place of each hub of the frame: outward by its ring, round by its direction.</summary>

@@ -42,7 +42,7 @@ internal static class ReportResults
     {
         var frame = FrameBuilder.Build(job.Frame);
         var shell = ShellFitter.Fit(job, frame);
-        var cut = HubStops.Shorten(job, shell, Subdivider.Cut(shell, SeamPlanner.Plan(job, shell)));
+        var cut = HubStops.Shorten(job, shell, Subdivider.Cut(shell, SeamPlanner.Plan(job, shell, PanelPlanner.Plan(job, frame, shell))));
         var set = PieceFinisher.Finish(job, shell, cut, PanelFlattener.Flatten(cut), [.. added]).Set;
         var lays = isLaid ? LayPlanner.Plan(job, set, progress: null, default) : [];
         return new Result(

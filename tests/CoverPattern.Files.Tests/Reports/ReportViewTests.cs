@@ -1,5 +1,6 @@
 using System;
 using System.Linq;
+using CoverPattern.Patterns.Jobs;
 using CoverPattern.Geometry;
 
 namespace CoverPattern.Files.Tests.Reports;
@@ -34,6 +35,18 @@ public sealed class ReportViewTests
     }
 
     [Fact]
+    public void Write_SpreadPlanOfBands_TellsSeamsFromFolds()
+    {
+        // 3V 5/8: row 1 in five bands has 5 seams within it, 30 facets less 5 bands are 25 folds; 165 struts in all.
+        var job = ReportResults.Dome(3, 5) with { Panels = [new PanelWish(PanelForm.Bands, new RowRange(1, 1)), new PanelWish(PanelForm.Facets)] };
+
+        var plan = new ReportPage(ReportResults.WithoutLays(job)).Views[3];
+
+        Assert.Equal(165 - 25, plan.Descendants("polyline").Count(line => (string?)line.Attribute("class") == "seam"));
+        Assert.Equal(105, plan.Descendants("polygon").Count(polygon => (string?)polygon.Attribute("class") == "part"));
+    }
+
+    [Fact]
     public void Write_Views_EachFacetIsNamedOrCalledTooSmall()
     {
         var result = ReportResults.WithoutLays(ReportResults.Dome(3, 5));
@@ -42,7 +55,7 @@ public sealed class ReportViewTests
         foreach (var view in page.Views)
         {
             var named = ReportPage.Texts(view, "facet");
-            var faces = view.Descendants("polygon").Count(polygon => (string?)polygon.Attribute("class") == "face");
+            var faces = view.Descendants("polygon").Count(polygon => (string?)polygon.Attribute("class") is "face" or "part");
             var small = view.Elements("p").Sum(p => Count(p.Value));
 
             Assert.Equal(named.Distinct().Count(), named.Length);

@@ -15,7 +15,7 @@ internal static class ClosingSection
         }
 
         page.Line("h2", "The closing seam");
-        page.Line("p", $"Sewn last, with both ends open: {string.Join(", ", ClosingFields.Seams(result))}, from the finished edge below {ClosingSeam.From(result.Shell, wish)} up to ring {Printed.Count(ClosingSeam.LastRing(result.Shell, wish))} of hubs, over the struts {string.Join(", ", ClosingSeam.Struts(result.Shell, wish))}. Its sides have {Printed.Mm(wish.Allowance.Millimetres)} mm of allowance; its notches stay.");
+        page.Line("p", $"Sewn last, with both ends open: {string.Join(", ", ClosingFields.Seams(result))}, from the finished edge below {ClosingSeam.From(result.Shell, result.Cut)} up to ring {Printed.Count(ClosingSeam.LastRing(result.Shell, wish))} of hubs, over the struts {string.Join(", ", ClosingSeam.Struts(result.Shell, result.Cut))}. Its sides have {Printed.Mm(wish.Allowance.Millimetres)} mm of allowance; its notches stay.");
         page.Line("p", $"Before it is sewn, measure along the cloth from one sew line of it to the other, all round each ring. For each millimetre too long sew {Printed.Number(ClosingSeam.TakenIn, 1)} mm further in on each side, for each millimetre too short as much further out. More than {Printed.Mm(ClosingSeam.AllowedError)} mm either way: look for a wrong seam first (common practice, no source).");
         page.Table(
             "numbers",

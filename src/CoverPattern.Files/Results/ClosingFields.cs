@@ -14,9 +14,9 @@ internal static class ClosingFields
     /// <param name="wish">Where it runs.</param>
     internal static JsonObject Write(Result result, ClosingWish wish) => new()
     {
-        ["from"] = ClosingSeam.From(result.Shell, wish),
+        ["from"] = ClosingSeam.From(result.Shell, result.Cut),
         ["toRing"] = ClosingSeam.LastRing(result.Shell, wish),
-        ["struts"] = new JsonArray([.. ClosingSeam.Struts(result.Shell, wish).Select(strut => (JsonNode)strut)]),
+        ["struts"] = new JsonArray([.. ClosingSeam.Struts(result.Shell, result.Cut).Select(strut => (JsonNode)strut)]),
         ["seams"] = new JsonArray([.. Seams(result).Select(seam => (JsonNode)seam)]),
         ["allowanceMm"] = Round(wish.Allowance.Millimetres),
         ["allowedErrorMm"] = Round(ClosingSeam.AllowedError),

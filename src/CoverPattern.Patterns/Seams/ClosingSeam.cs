@@ -10,8 +10,8 @@ namespace CoverPattern.Patterns.Seams;
 
 /// <summary>The chain of seams that is kept open until the girth is measured.</summary>
 /// <remarks>
-/// From the finished edge below a base hub up, at each hub along the steepest strut to the next ring, of equally steep ones
-/// the counter-clockwise. It ends at the ring below the top row, or where the job says: above that the girth is that of the
+/// From the finished edge below a base hub up, at each hub along the steepest seam to the next ring, of equally steep ones
+/// the counter-clockwise; at the rear from the rearmost base hub from which seams rise all the way. It ends at the ring below the top row, or where the job says: above that the girth is that of the
 /// few pieces of the cap, which are closed flat.
 /// </remarks>
 public static class ClosingSeam
@@ -28,18 +28,20 @@ public static class ClosingSeam
     /// <summary>The edges of the chain, from the finished edge up.</summary>
     /// <param name="shell">The finished surface.</param>
     /// <param name="wish">Where it rises and ends.</param>
-    /// <returns>Indexes of the shell's edges; empty when there is no such base hub.</returns>
-    public static ImmutableArray<int> Chain(Shell shell, ClosingWish wish)
+    /// <param name="plan">Tells the seams; without it every edge counts as one.</param>
+    /// <returns>Indexes of the shell's edges; empty when there is no such base hub. Where no seam goes on, the steepest strut stands in it.</returns>
+    public static ImmutableArray<int> Chain(Shell shell, ClosingWish wish, SeamPlan? plan = null)
     {
         ArgumentNullException.ThrowIfNull(shell);
         ArgumentNullException.ThrowIfNull(wish);
 
-        var hub = StartOf(shell, wish.At);
-        if (hub < 0)
-        {
-            return [];
-        }
+        var start = StartOf(shell, wish, plan);
+        return start < 0 ? [] : ChainFrom(shell, start, wish, plan);
+    }
 
+    private static ImmutableArray<int> ChainFrom(Shell shell, int start, ClosingWish wish, SeamPlan? plan)
+    {
+        var hub = start;
         var chain = ImmutableArray.CreateBuilder<int>();
         chain.AddRange(EdgesAt(shell, hub).Where(edge => HubLabels.RingOf(Other(shell, edge, hub)) is null && shell.Edges[edge].Right >= 0));
         for (var ring = 0; ring < LastRing(shell, wish); ring++)
@@ -50,27 +52,38 @@ public static class ClosingSeam
                 break;
             }
 
-            chain.Add(Steepest(shell, hub, up));
+            var seams = up.Where(edge => IsSeam(plan, edge)).ToArray();
+            chain.Add(Steepest(shell, hub, seams.Length > 0 ? seams : up));
             hub = OtherEnd(shell.Edges[chain[^1]], hub);
         }
 
         return chain.ToImmutable();
     }
 
-    /// <summary>Label of the base hub that the chain rises from; empty when there is no such hub.</summary>
-    public static string From(Shell shell, ClosingWish wish)
+    private static bool IsSeam(SeamPlan? plan, int edge) => plan is null || plan.Edges[edge].Role == EdgeRole.Seam;
+
+    /// <summary>Label of the base hub that the chain of a cut cover rises from; empty when there is none.</summary>
+    public static string From(Shell shell, Subdivision cut) =>
+        Struts(shell, cut) is { IsEmpty: false } struts ? struts[0][..struts[0].IndexOf('-', StringComparison.Ordinal)] : string.Empty;
+
+    /// <summary>The struts that the chain of a cut cover runs over, from the base up.</summary>
+    public static ImmutableArray<string> Struts(Shell shell, Subdivision cut)
     {
         ArgumentNullException.ThrowIfNull(shell);
-        ArgumentNullException.ThrowIfNull(wish);
+        ArgumentNullException.ThrowIfNull(cut);
 
-        var hub = StartOf(shell, wish.At);
-        return hub < 0 ? string.Empty : shell.Nodes[hub].Label;
+        var closing = cut.Arcs.Where(arc => arc.MakeUp is { IsClosing: true } && arc.Second is not null)
+            .Select(arc => (First: cut.Patches[arc.First.Patch].Face, Second: cut.Patches[arc.Second!.Value.Patch].Face))
+            .ToHashSet();
+        var edges = Enumerable.Range(0, shell.Edges.Length)
+            .Where(edge => closing.Contains((shell.Edges[edge].Left, shell.Edges[edge].Right)) || closing.Contains((shell.Edges[edge].Right, shell.Edges[edge].Left)));
+        return Named(shell, edges.OrderBy(edge => Math.Min(shell.Nodes[shell.Edges[edge].From].Position.Z, shell.Nodes[shell.Edges[edge].To].Position.Z)));
     }
 
-    /// <summary>The struts that the chain runs over, from the base up.</summary>
-    public static ImmutableArray<string> Struts(Shell shell, ClosingWish wish) =>
+    /// <summary>The struts among edges, in their order.</summary>
+    private static ImmutableArray<string> Named(Shell shell, IEnumerable<int> edges) =>
     [
-        .. Chain(shell, wish)
+        .. edges
             .Where(edge => HubLabels.RingOf(shell.Nodes[shell.Edges[edge].From]) is not null && HubLabels.RingOf(shell.Nodes[shell.Edges[edge].To]) is not null)
             .Select(edge => HubLabels.StrutOf(shell, edge)),
     ];
@@ -99,13 +112,16 @@ public static class ClosingSeam
             .Sum(edge => edge.LengthMm)))];
     }
 
-    /// <summary>Index of the base hub that is named; -1 when there is none.</summary>
-    internal static int StartOf(Shell shell, string at)
+    /// <summary>Index of the base hub that is named, or of the rearmost from which seams rise all the way; -1 when there is none.</summary>
+    internal static int StartOf(Shell shell, ClosingWish wish, SeamPlan? plan)
     {
-        var hubs = BaseHubs(shell);
-        return string.Equals(at, ClosingWish.Rear, StringComparison.Ordinal)
-            ? hubs.MinBy(hub => Math.Round(shell.Nodes[hub].Position.Plan.X, 6))
-            : hubs.Where(hub => string.Equals(shell.Nodes[hub].Label, at, StringComparison.Ordinal)).DefaultIfEmpty(-1).First();
+        if (!string.Equals(wish.At, ClosingWish.Rear, StringComparison.Ordinal))
+        {
+            return BaseHubs(shell).Where(hub => string.Equals(shell.Nodes[hub].Label, wish.At, StringComparison.Ordinal)).DefaultIfEmpty(-1).First();
+        }
+
+        var rearFirst = BaseHubs(shell).OrderBy(hub => Math.Round(shell.Nodes[hub].Position.Plan.X, 6)).ThenBy(hub => hub).ToArray();
+        return rearFirst.Where(hub => ChainFrom(shell, hub, wish, plan).All(edge => IsSeam(plan, edge))).DefaultIfEmpty(rearFirst[0]).First();
     }
 
     internal static IEnumerable<int> BaseHubs(Shell shell) =>

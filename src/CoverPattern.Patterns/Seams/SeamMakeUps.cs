@@ -30,7 +30,7 @@ internal static class SeamMakeUps
 
         if (job.Seam.Closing is { } closing)
         {
-            foreach (var edge in ClosingSeam.Chain(shell, closing).Where(edge => edges[edge].Role == EdgeRole.Seam))
+            foreach (var edge in ClosingSeam.Chain(shell, closing, plan).Where(edge => edges[edge].Role == EdgeRole.Seam))
             {
                 edges[edge] = edges[edge] with { MakeUp = edges[edge].MakeUp!.Closing(closing.Allowance.Millimetres) };
             }

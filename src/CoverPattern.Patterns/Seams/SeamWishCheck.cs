@@ -66,7 +66,7 @@ public static class SeamWishCheck
 
     private static IEnumerable<Fault> ClosingFaults(Shell shell, SeamPlan plan, ClosingWish wish)
     {
-        var start = ClosingSeam.StartOf(shell, wish.At);
+        var start = ClosingSeam.StartOf(shell, wish, plan);
         if (start < 0)
         {
             yield return new Fault(
@@ -80,7 +80,7 @@ public static class SeamWishCheck
             yield break;
         }
 
-        var chain = ClosingSeam.Chain(shell, wish);
+        var chain = ClosingSeam.Chain(shell, wish, plan);
         foreach (var edge in chain.Where(edge => plan.Edges[edge].Role != EdgeRole.Seam))
         {
             yield return new Fault(
@@ -105,7 +105,7 @@ public static class SeamWishCheck
     private static string OtherStarts(Shell shell, SeamPlan plan, ClosingWish wish)
     {
         string[] starts = [.. ClosingSeam.BaseHubs(shell).Select(hub => shell.Nodes[hub].Label)
-            .Where(label => ClosingSeam.Chain(shell, wish with { At = label }).All(edge => plan.Edges[edge].Role == EdgeRole.Seam))];
+            .Where(label => ClosingSeam.Chain(shell, wish with { At = label }, plan).All(edge => plan.Edges[edge].Role == EdgeRole.Seam))];
         return starts.Length > 0 ? string.Join(", ", starts) : "another base hub, of which none has seams all the way now";
     }
 

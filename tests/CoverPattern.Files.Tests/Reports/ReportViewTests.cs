@@ -1,7 +1,7 @@
 using System;
 using System.Linq;
-using CoverPattern.Patterns.Jobs;
 using CoverPattern.Geometry;
+using CoverPattern.Patterns.Jobs;
 
 namespace CoverPattern.Files.Tests.Reports;
 

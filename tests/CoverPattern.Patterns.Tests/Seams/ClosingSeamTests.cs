@@ -3,6 +3,7 @@ using System.Linq;
 using CoverPattern.Patterns.Frames;
 using CoverPattern.Patterns.Jobs;
 using CoverPattern.Patterns.Seams;
+using CoverPattern.Patterns.Shells;
 using CsCheck;
 
 namespace CoverPattern.Patterns.Tests.Seams;
@@ -14,21 +15,21 @@ public class ClosingSeamTests
     [Fact]
     public void Chain_ThreeV_RunsFromTheEdgeToTheRingBelowTheTopRow()
     {
-        var shell = Jobs.Shell(Jobs.Dome(3, 5, 3657.6));
+        var (shell, cut) = Closed(Jobs.Dome(3, 5, 3657.6), Rear);
 
         // 3V 5/8: rings 0 to 5, the top hub alone in ring 5; so four struts up to ring 4, and the upright of the skirt below them.
         Assert.Equal(4, ClosingSeam.LastRing(shell, Rear));
         Assert.Equal(5, ClosingSeam.Chain(shell, Rear).Length);
-        Assert.Equal(4, ClosingSeam.Struts(shell, Rear).Length);
-        Assert.StartsWith(ClosingSeam.From(shell, Rear) + "-", ClosingSeam.Struts(shell, Rear)[0], StringComparison.Ordinal);
+        Assert.Equal(4, ClosingSeam.Struts(shell, cut).Length);
+        Assert.StartsWith(ClosingSeam.From(shell, cut) + "-", ClosingSeam.Struts(shell, cut)[0], StringComparison.Ordinal);
     }
 
     [Fact]
     public void From_Rear_IsTheBaseHubFarthestFromTheFront()
     {
-        var shell = Jobs.Shell(Jobs.Dome(3, 5, 3657.6));
+        var (shell, cut) = Closed(Jobs.Dome(3, 5, 3657.6), Rear);
 
-        var rear = shell.Nodes.Single(node => node.Label == ClosingSeam.From(shell, Rear));
+        var rear = shell.Nodes.Single(node => node.Label == ClosingSeam.From(shell, cut));
 
         // The front is +x (docs/frame.md).
         Assert.All(shell.Nodes.Where(node => node.Label.StartsWith("H0.", StringComparison.Ordinal)), node => Assert.True(node.Position.X >= rear.Position.X - 1e-6));
@@ -40,9 +41,9 @@ public class ClosingSeamTests
     [InlineData(4)]
     public void Chain_EndNamed_EndsThere(int to)
     {
-        var shell = Jobs.Shell(Jobs.Dome(3, 5, 3657.6));
+        var (shell, cut) = Closed(Jobs.Dome(3, 5, 3657.6), Rear with { To = to });
 
-        Assert.Equal(to, ClosingSeam.Struts(shell, Rear with { To = to }).Length);
+        Assert.Equal(to, ClosingSeam.Struts(shell, cut).Length);
     }
 
     [Fact]
@@ -66,13 +67,14 @@ public class ClosingSeamTests
             (frequency, rows, which) =>
             {
                 var job = Jobs.Dome(frequency, Math.Min(rows, (3 * frequency) - 1), 4000);
-                var shell = Jobs.Shell(job);
                 var hubs = FrameBuilder.Build(job.Frame).Hubs.Where(hub => hub.Ring == 0).Select(hub => hub.Label).ToArray();
                 var wish = Rear with { At = hubs[which % hubs.Length] };
 
-                var struts = ClosingSeam.Struts(shell, wish);
+                var (shell, cut) = Closed(job, wish);
 
-                Assert.Contains(ClosingSeam.From(shell, Rear), hubs);
+                var struts = ClosingSeam.Struts(shell, cut);
+
+                Assert.Contains(ClosingSeam.From(shell, cut), hubs);
                 Assert.Equal(ClosingSeam.LastRing(shell, wish), struts.Length);
                 Assert.StartsWith(wish.At + "-", struts[0], StringComparison.Ordinal);
                 Assert.All(struts.Zip(struts.Skip(1)), pair => Assert.Equal(pair.First.Split('-')[1], pair.Second.Split('-')[0]));
@@ -80,6 +82,27 @@ public class ClosingSeamTests
                 Assert.All(ClosingSeam.Chain(shell, wish), edge => Assert.Equal(EdgeRole.Seam, plan.Edges[edge].Role));
             },
             iter: 60);
+
+    /// <summary>Bands end at few struts of a row: the chain takes those, from the rearmost base hub where it can.</summary>
+    [Fact]
+    public void Chain_Bands_FollowsTheCutsOfTheRows()
+    {
+        var job = Jobs.Dome(3, 5, 3657.6) with { Panels = [new PanelWish(PanelForm.Bands, new RowRange(1, 3)), new PanelWish(PanelForm.Facets)] };
+
+        var (shell, cut) = Closed(job, Rear);
+
+        var (_, panels) = Jobs.Panels(job);
+        var plan = SeamPlanner.Plan(job, shell, panels);
+        Assert.Equal(4, ClosingSeam.Struts(shell, cut).Length);
+        Assert.All(ClosingSeam.Chain(shell, Rear, plan), edge => Assert.Equal(EdgeRole.Seam, plan.Edges[edge].Role));
+        Assert.Empty(SeamWishCheck.Faults(job with { Seam = job.Seam with { Closing = Rear } }, shell, plan));
+    }
+
+    private static (Shell Shell, Subdivision Cut) Closed(Job job, ClosingWish wish)
+    {
+        var (shell, cut, _) = Jobs.Pieces(job with { Seam = job.Seam with { Closing = wish } });
+        return (shell, cut);
+    }
 
     [Theory]
     [InlineData(MakeUpForm.Plain)]

@@ -3,6 +3,7 @@ using System.Linq;
 using CoverPattern.Patterns.Frames;
 using CoverPattern.Patterns.Jobs;
 using CoverPattern.Patterns.Seams;
+using CoverPattern.Patterns.Shells;
 
 namespace CoverPattern.Patterns.Tests.Seams;
 
@@ -53,8 +54,9 @@ public class SeamWishCheckTests
         var job = Jobs.Dome(3, 5, 3657.6) with { Seam = new SeamWish(Plain) { Closing = new ClosingWish(ClosingWish.Rear, Jobs.Mm(40), null) } };
         var shell = Jobs.Shell(job);
         var plan = SeamPlanner.Plan(job, shell);
-        var folded = ClosingSeam.Chain(shell, job.Seam.Closing!)[2];
-        plan = plan with { Edges = plan.Edges.SetItem(folded, new EdgePlan(EdgeRole.Fold, null, -1)) };
+        // No seam goes from ring 1 to ring 2: row 2 is cut nowhere.
+        bool Joins(ShellEdge edge) => new[] { edge.From, edge.To }.Select(node => shell.Nodes[node].Label[..2]).Order(StringComparer.Ordinal).SequenceEqual(["H1", "H2"]);
+        plan = plan with { Edges = [.. plan.Edges.Select((one, edge) => Joins(shell.Edges[edge]) ? new EdgePlan(EdgeRole.Fold, null, -1) : one)] };
 
         var fault = Assert.Single(SeamWishCheck.Faults(job, shell, plan));
 

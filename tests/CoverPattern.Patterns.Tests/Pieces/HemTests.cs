@@ -14,7 +14,7 @@ public class HemTests
     private static readonly HemFixings At500 = new(Jobs.Mm(500), Jobs.Mm(25));
 
     [Theory]
-    // Three bays of 503 mm pass at 500 (the handbook's spacing trap); 3 x 515 = 1545 is the last length that takes three.
+    // Three bays of 503 mm pass at 500 (own calculation); 3 x 515 = 1545 is the last length that takes three.
     [InlineData(1508.436, 500, 3)]
     [InlineData(1545, 500, 3)]
     [InlineData(1545.1, 500, 4)]

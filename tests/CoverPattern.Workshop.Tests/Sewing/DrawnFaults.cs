@@ -139,13 +139,13 @@ internal static class DrawnFaults
         }
     }
 
-    /// <summary>Between the ends of a run, on it.</summary>
+    /// <summary>Whether a point lies on a run between its ends; at an end it is the corner, of both runs there.</summary>
     private static bool IsOn(SewnPattern pattern, int run, FlatPoint point)
     {
         var (from, to) = PatternEdges.Ends(pattern, pattern.Runs[run]);
         return Math.Abs((to - from).Cross(point - from)) <= Tolerances.SamePlace * from.DistanceTo(to)
-            && (point - from).Dot(to - from) > 0
-            && (point - to).Dot(from - to) > 0;
+            && (point - from).Dot(to - from) > Tolerances.SamePlace * from.DistanceTo(to)
+            && (point - to).Dot(from - to) > Tolerances.SamePlace * from.DistanceTo(to);
     }
 
     private static bool IsInside(IReadOnlyList<FlatPoint> ring, FlatPoint point)

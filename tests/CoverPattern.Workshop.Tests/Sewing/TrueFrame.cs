@@ -8,7 +8,7 @@ namespace CoverPattern.Workshop.Tests.Sewing;
 /// laid ring by ring from the top, each ring five equal sectors.
 /// </summary>
 /// <remarks>
-/// p = unit(a A + b B + c C), a + b + c = n [Clinton 1971; formula from memory]. Held to the handbook's chord factors,
+/// p = unit(a A + b B + c C), a + b + c = n [Clinton 1971; formula from memory]. Held to chord factors of an own calculation,
 /// counts and areas in <see cref="TrueCoverTests"/>.
 /// </remarks>
 internal sealed class TrueFrame

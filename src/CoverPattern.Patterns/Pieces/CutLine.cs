@@ -28,8 +28,11 @@ internal static class CutLine
     // Turned-up cloth shorter than this between two gaps holds nothing, millimetres.
     internal const double LeastTab = 20;
 
-    // A corner that stands out less than this is none: a fiftieth of a chalk line, millimetres.
-    private const double LeastCorner = 0.005;
+    // A corner that lies less than this inside the line without it is none: a two hundredth of a pen line of more cloth, millimetres.
+    private const double LeastInside = 0.005;
+
+    // Outside it cloth would be lost: there only what rounding to the grid has made goes, a step and a half of 2^-10 mm.
+    private const double LeastOutside = 0.0015;
 
     /// <summary>The ring of the cut line, on the grid, counter-clockwise.</summary>
     /// <param name="edges">Edges of the sew line in order, each with its allowance.</param>
@@ -126,7 +129,8 @@ internal static class CutLine
 
         var tip = Lines.Meet(end, before.Along, start, after.Along);
         var limit = (before.Corner == CornerStyle.Squared && CornerCut.IsSquared(turn) ? 1 : MitreLimit) * Math.Max(before.Allowance, after.Allowance);
-        if (turn < 0 || Point2.Distance(corner, tip) <= limit)
+        // Between two edges without allowance there is nothing to cut off, and no direction in which.
+        if (turn < 0 || Point2.Distance(corner, tip) <= Math.Max(limit, LeastOutside))
         {
             return [tip];
         }
@@ -155,7 +159,7 @@ internal static class CutLine
                 continue;
             }
 
-            if (before == after || dropped.Append(ring[i]).Any(corner => Lines.Distance(before, after, corner) > LeastCorner) || !IsBetween(before, ring[i], after))
+            if (before == after || dropped.Append(ring[i]).Any(corner => IsCorner(before, corner, after)) || !IsBetween(before, ring[i], after))
             {
                 kept.Add(ring[i]);
                 dropped.Clear();
@@ -168,6 +172,10 @@ internal static class CutLine
 
         return [.. kept];
     }
+
+    /// <summary>Whether a point stands off a line of the ring by too much to be left out; the cloth is on the line's left.</summary>
+    private static bool IsCorner(Point2 before, Point2 corner, Point2 after) =>
+        Lines.Distance(before, after, corner) > (Point2.Cross(after - before, corner - before) < 0 ? LeastOutside : LeastInside);
 
     private static bool IsBetween(Point2 before, Point2 middle, Point2 after) => Point2.Dot(middle - before, after - middle) > 0;
 }

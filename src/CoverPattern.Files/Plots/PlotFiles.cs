@@ -30,7 +30,7 @@ public static class PlotFiles
         var listed = new JsonArray();
         foreach (var lay in lays)
         {
-            var plan = CutPlanner.Plan(lay, pieces, PlotWriting.Of(lay, pieces));
+            var plan = CutPlanner.Plan(lay, pieces, PlotMarks.Of(lay, pieces));
             var sections = SectionPlanner.Split(lay, pieces, wish.LongestMm ?? double.PositiveInfinity);
             foreach (var section in sections)
             {

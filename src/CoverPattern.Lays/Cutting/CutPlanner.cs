@@ -13,14 +13,13 @@ public static class CutPlanner
     /// <summary>Plans a lay.</summary>
     /// <param name="lay">A lay.</param>
     /// <param name="pieces">The pieces it places, with their patterns.</param>
-    /// <param name="writing">Letters to be drawn on the pieces, each stroke with the label of its piece; may be empty.</param>
-    public static CutPlan Plan(Lay lay, PieceSet pieces, ImmutableArray<Stroke> writing)
+    /// <param name="marks">What a pen draws on the pieces, each stroke with the label of its piece; may be empty.</param>
+    public static CutPlan Plan(Lay lay, PieceSet pieces, ImmutableArray<Stroke> marks)
     {
         ArgumentNullException.ThrowIfNull(lay);
         ArgumentNullException.ThrowIfNull(pieces);
 
-        var letters = writing.ToLookup(stroke => stroke.Piece, StringComparer.Ordinal);
-        var laid = Laid(lay, pieces).Select(strokes => letters[strokes[0].Piece].Concat(strokes).ToImmutableArray()).ToArray();
+        var laid = Laid(lay, pieces, marks);
         var outlines = laid.Select(strokes => strokes[^1].Points).ToArray();
         ImmutableArray<Box2> boxes = [.. outlines.Select(outline => Rings.Bounds(outline))];
         var order = PieceTour.Order(boxes, [.. outlines.Select(outline => Math.Abs(Rings.SignedArea(outline)))]);
@@ -36,19 +35,21 @@ public static class CutPlanner
     }
 
     /// <summary>The same strokes in the order in which pieces stand in the lay and lines in their pattern: what a plan is measured against.</summary>
-    public static CutPlan AsPlaced(Lay lay, PieceSet pieces)
+    public static CutPlan AsPlaced(Lay lay, PieceSet pieces, ImmutableArray<Stroke> marks)
     {
         ArgumentNullException.ThrowIfNull(lay);
         ArgumentNullException.ThrowIfNull(pieces);
 
-        return new CutPlan([.. Laid(lay, pieces).SelectMany(strokes => strokes.OrderBy(stroke => stroke.Use))]);
+        return new CutPlan([.. Laid(lay, pieces, marks).SelectMany(strokes => strokes.OrderBy(stroke => stroke.Use))]);
     }
 
-    private static ImmutableArray<Stroke>[] Laid(Lay lay, PieceSet pieces)
+    /// <summary>For each placement its strokes, the outline last.</summary>
+    private static ImmutableArray<Stroke>[] Laid(Lay lay, PieceSet pieces, ImmutableArray<Stroke> marks)
     {
+        var drawn = marks.ToLookup(stroke => stroke.Piece, StringComparer.Ordinal);
         var patterns = LaidShapes.ById(pieces);
         var byLabel = pieces.Pieces.ToDictionary(piece => piece.Label, piece => patterns[piece.Pattern], StringComparer.Ordinal);
-        return [.. lay.Placements.Select(place => PieceStrokes.Of(byLabel[place.Piece], place))];
+        return [.. lay.Placements.Select(place => drawn[place.Piece].Concat(PieceStrokes.Of(byLabel[place.Piece], place)).ToImmutableArray())];
     }
 
     private static Point2 Append(ImmutableArray<Stroke>.Builder plan, ImmutableArray<Stroke> strokes, Point2 at, Box2? next)

@@ -13,7 +13,7 @@ public class HpglWriterTests
     // Half a step of 0.025 mm in each direction.
     private const double Rounding = 0.0125 + 1e-9;
 
-    private static readonly CutPlan Plan = CutPlanner.Plan(SamplePieces.Lay, SamplePieces.Set, []);
+    private static readonly CutPlan Plan = CutPlanner.Plan(SamplePieces.Lay, SamplePieces.Set, PlotMarks.Of(SamplePieces.Lay, SamplePieces.Set));
 
     private static readonly Point2 Size = new(SamplePieces.Lay.LengthMm, SamplePieces.Lay.RollWidthMm);
 

@@ -17,7 +17,7 @@ public class CutPlannerTests
 
         var plan = CutPlanner.Plan(lay, pieces, []);
 
-        Assert.True(plan.IdleMm < 0.6 * CutPlanner.AsPlaced(lay, pieces).IdleMm, $"{plan.IdleMm:F0} of {CutPlanner.AsPlaced(lay, pieces).IdleMm:F0} mm");
+        Assert.True(plan.IdleMm < 0.6 * CutPlanner.AsPlaced(lay, pieces, []).IdleMm, $"{plan.IdleMm:F0} of {CutPlanner.AsPlaced(lay, pieces, []).IdleMm:F0} mm");
     }
 
     [Fact]
@@ -27,7 +27,7 @@ public class CutPlannerTests
 
         var plan = CutPlanner.Plan(lay, pieces, []);
 
-        var placed = CutPlanner.AsPlaced(lay, pieces);
+        var placed = CutPlanner.AsPlaced(lay, pieces, []);
         Assert.Equal(placed.Strokes.Length, plan.Strokes.Length);
         Assert.Equal(placed.CutMm, plan.CutMm, 6);
         Assert.Equal(placed.DrawnMm, plan.DrawnMm, 6);

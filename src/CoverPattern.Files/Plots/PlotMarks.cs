@@ -10,23 +10,34 @@ using CoverPattern.Patterns.Pieces;
 
 namespace CoverPattern.Files.Plots;
 
-/// <summary>The writing on the pieces of a lay as pen strokes: the texts of the lay's drawing, where they stand there.</summary>
-internal static class PlotWriting
+/// <summary>What a pen draws on the pieces of a lay: the lines and texts of the lay's drawing that are drawn on the cloth, where they stand there.</summary>
+internal static class PlotMarks
 {
     // A box wider than its text by less than this is none of the pen's affair: letters are as high as in the drawing, never wider.
     private const double Whole = 1;
 
     internal static ImmutableArray<Stroke> Of(Lay lay, PieceSet pieces)
     {
-        var outlines = CutPlanner.AsPlaced(lay, pieces).Strokes
+        var drawing = LayDrawing.Draw(lay, pieces);
+        var outlines = CutPlanner.AsPlaced(lay, pieces, []).Strokes
             .Where(stroke => stroke.Use == StrokeUse.Outline)
             .Select(stroke => (stroke.Piece, Ring: Rings.ToSteps(stroke.Points.SkipLast(1))))
             .ToArray();
         return
         [
-            .. LayDrawing.Draw(lay, pieces).Texts.Where(text => text.Layer.Use == LayerUse.Draw).SelectMany(text =>
+            .. Drawn(drawing, lay),
+            .. drawing.Texts.Where(text => text.Layer.Use == LayerUse.Draw).SelectMany(text =>
                 Lines(text).Select(line => new Stroke(PieceUnder(outlines, text.At), StrokeUse.Draw, "letter", line))),
         ];
+    }
+
+    /// <summary>The drawing inserts one block a placement, in the order of the lay.</summary>
+    private static IEnumerable<Stroke> Drawn(Drawing drawing, Lay lay)
+    {
+        var blocks = drawing.Blocks.ToDictionary(block => block.Name, StringComparer.Ordinal);
+        return drawing.Insertions.Zip(lay.Placements).SelectMany(pair => blocks[pair.First.Block].Lines
+            .Where(line => line.Layer.Use == LayerUse.Draw)
+            .Select(line => new Stroke(pair.Second.Piece, StrokeUse.Draw, line.Layer.Purpose, pair.First.Map.Apply(line.IsClosed ? line.Points.Add(line.Points[0]) : line.Points))));
     }
 
     private static string PieceUnder((string Piece, ImmutableArray<GridPoint> Ring)[] outlines, Point2 at) =>

@@ -44,11 +44,8 @@ internal static class SpreadPlan
     /// <summary>The edges of facets at which cloth ends: all but those over which it goes uncut.</summary>
     private static IEnumerable<FigureLine> Seams(Result result, ImmutableArray<Point2> places)
     {
-        var (shell, patches) = (result.Shell, result.Cut.Patches);
-        var folds = result.Cut.Arcs.Where(arc => arc.Role == EdgeRole.Fold && arc.Second is not null)
-            .Select(arc => (patches[arc.First.Patch].Face, patches[arc.Second!.Value.Patch].Face))
-            .SelectMany(pair => new[] { pair, (pair.Item2, pair.Item1) })
-            .ToHashSet();
+        var shell = result.Shell;
+        var folds = result.Cut.FacesBeside(arc => arc.Role == EdgeRole.Fold);
         bool IsFacet(int face) => face >= 0 && shell.Faces[face].Kind == FaceKind.Facet;
         return shell.Edges
             .Where(edge => (IsFacet(edge.Left) || IsFacet(edge.Right)) && !(IsFacet(edge.Left) && IsFacet(edge.Right) && folds.Contains((edge.Left, edge.Right))))

@@ -72,11 +72,8 @@ public static class ClosingSeam
         ArgumentNullException.ThrowIfNull(shell);
         ArgumentNullException.ThrowIfNull(cut);
 
-        var closing = cut.Arcs.Where(arc => arc.MakeUp is { IsClosing: true } && arc.Second is not null)
-            .Select(arc => (First: cut.Patches[arc.First.Patch].Face, Second: cut.Patches[arc.Second!.Value.Patch].Face))
-            .ToHashSet();
-        var edges = Enumerable.Range(0, shell.Edges.Length)
-            .Where(edge => closing.Contains((shell.Edges[edge].Left, shell.Edges[edge].Right)) || closing.Contains((shell.Edges[edge].Right, shell.Edges[edge].Left)));
+        var closing = cut.FacesBeside(arc => arc.MakeUp is { IsClosing: true });
+        var edges = Enumerable.Range(0, shell.Edges.Length).Where(edge => closing.Contains((shell.Edges[edge].Left, shell.Edges[edge].Right)));
         return Named(shell, edges.OrderBy(edge => Math.Min(shell.Nodes[shell.Edges[edge].From].Position.Z, shell.Nodes[shell.Edges[edge].To].Position.Z)));
     }
 

@@ -13,11 +13,6 @@ public static class SeamPlanner
     // Centres nearer in height than this count as level, millimetres: rounding of double arithmetic at 100 m.
     private const double Level = 1e-6;
 
-    /// <summary>Plans every edge of a shell of which each facet is a panel of its own, with its skirt; the job's panels are not read.</summary>
-    /// <param name="job">The make-up of seams is read.</param>
-    /// <param name="shell">The finished surface.</param>
-    public static SeamPlan Plan(Job job, Shell shell) => Plan(job, shell, PanelPlan.SingleFacets(shell));
-
     /// <summary>Plans every edge of a shell.</summary>
     /// <param name="job">The make-up of seams is read.</param>
     /// <param name="shell">The finished surface.</param>

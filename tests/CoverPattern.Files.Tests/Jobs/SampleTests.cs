@@ -45,7 +45,7 @@ public sealed class SampleTests
     private static ImmutableArray<Pattern> Patterns(Job job)
     {
         var shell = ShellFitter.Fit(job, FrameBuilder.Build(job.Frame));
-        var cut = HubStops.Shorten(job, shell, Subdivider.Cut(shell, SeamPlanner.Plan(job, shell)));
+        var cut = HubStops.Shorten(job, shell, Subdivider.Cut(shell, SeamPlanner.Plan(job, shell, PanelPlan.SingleFacets(shell))));
         return PieceFinisher.Finish(job, shell, cut, PanelFlattener.Flatten(cut)).Set.Patterns;
     }
 }

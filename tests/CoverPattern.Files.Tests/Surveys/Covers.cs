@@ -21,7 +21,7 @@ internal static class Covers
     {
         var frame = FrameBuilder.Build(job.Frame);
         var shell = ShellFitter.Fit(job, frame);
-        var cut = Subdivider.Cut(shell, SeamPlanner.Plan(job, shell));
+        var cut = Subdivider.Cut(shell, SeamPlanner.Plan(job, shell, PanelPlan.SingleFacets(shell)));
         var finishing = PieceFinisher.Finish(job, shell, cut, PanelFlattener.Flatten(cut));
         Assert.Empty(finishing.Faults);
         return (frame, shell, cut, finishing.Set);

@@ -23,7 +23,7 @@ internal static class LaidDome
             Frame = new FrameWish(FrameFamily.Icosahedron, frequency, rows, string.Empty, FrameMeasure.Radius, Samples.Mm(radius)),
         };
         var shell = ShellFitter.Fit(job, FrameBuilder.Build(job.Frame));
-        var cut = Subdivider.Cut(shell, SeamPlanner.Plan(job, shell));
+        var cut = Subdivider.Cut(shell, SeamPlanner.Plan(job, shell, PanelPlan.SingleFacets(shell)));
         var pieces = PieceFinisher.Finish(job, shell, cut, PanelFlattener.Flatten(cut)).Set;
         return (LayPlanner.Plan(job, pieces, null, CancellationToken.None)[0], pieces);
     }

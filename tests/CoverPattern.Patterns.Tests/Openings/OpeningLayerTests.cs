@@ -124,7 +124,7 @@ public class OpeningLayerTests
         var job = Dome3() with { Windows = [Window(609.6) with { Rows = new RowRange(5, 5) }], Clearances = ClearanceWish.Usual with { Seam = Jobs.Mm(45) } };
         var shell = Jobs.Shell(job);
 
-        var faults = OpeningSeamCheck.Faults(job, shell, SeamPlanner.Plan(job, shell), Lay(job).Windows);
+        var faults = OpeningSeamCheck.Faults(job, shell, SeamPlanner.Plan(job, shell, PanelPlan.SingleFacets(shell)), Lay(job).Windows);
 
         Assert.Contains("41.4 mm from the ring's outer edge to a seam", Assert.Single(faults).Said, StringComparison.Ordinal);
     }
@@ -135,7 +135,7 @@ public class OpeningLayerTests
         var job = Dome3(25) with { Windows = [Window(400) with { Rows = new RowRange(2, 3) }] };
         var (shell, laid) = (Jobs.Shell(job), Lay(job));
 
-        var plan = SeamPlanner.Plan(job, shell);
+        var plan = SeamPlanner.Plan(job, shell, PanelPlan.SingleFacets(shell));
         var (whole, cut) = (Subdivider.Cut(shell, plan), Subdivider.Cut(shell, plan, laid.Regions));
 
         // Area account before anything is snapped; circles by the formula of school.

@@ -131,7 +131,7 @@ public class AddedPieceTests
         var dome = Jobs.Dome(2, 3, 2500);
         var job = change(dome with { Cloths = [.. dome.Cloths, dome.Cloths[0] with { Name = "clear", HasFace = false }] });
         var shell = Jobs.Shell(job);
-        var cut = Subdivider.Cut(shell, SeamPlanner.Plan(job, shell));
+        var cut = Subdivider.Cut(shell, SeamPlanner.Plan(job, shell, PanelPlan.SingleFacets(shell)));
         return PieceFinisher.Finish(job, shell, cut, PanelFlattener.Flatten(cut), [.. added]);
     }
 }

@@ -52,7 +52,7 @@ public class StoppedEdgeTests
         var job = Stopping(MakeUpForm.Felled, 15);
         var shell = Jobs.Shell(job);
 
-        var cut = HubStops.Shorten(job, shell, Subdivider.Cut(shell, SeamPlanner.Plan(job, shell)));
+        var cut = HubStops.Shorten(job, shell, Subdivider.Cut(shell, SeamPlanner.Plan(job, shell, PanelPlan.SingleFacets(shell))));
 
         var plain = cut.Arcs.Where(arc => arc.MakeUp is { Form: MakeUpForm.Plain }).ToArray();
         Assert.Equal(5, plain.Length);

@@ -143,7 +143,7 @@ public class BulkCounterTests
     private static ImmutableArray<CrossingBulk> Bulks(Job job)
     {
         var shell = Jobs.Shell(job);
-        var cut = Subdivider.Cut(shell, SeamPlanner.Plan(job, shell));
+        var cut = Subdivider.Cut(shell, SeamPlanner.Plan(job, shell, PanelPlan.SingleFacets(shell)));
         return BulkCounter.Count(job, cut, CrossingFinder.Find(shell, cut));
     }
 }

@@ -78,7 +78,7 @@ public class ClosingSeamTests
                 Assert.Equal(ClosingSeam.LastRing(shell, wish), struts.Length);
                 Assert.StartsWith(wish.At + "-", struts[0], StringComparison.Ordinal);
                 Assert.All(struts.Zip(struts.Skip(1)), pair => Assert.Equal(pair.First.Split('-')[1], pair.Second.Split('-')[0]));
-                var plan = SeamPlanner.Plan(job, shell);
+                var plan = SeamPlanner.Plan(job, shell, PanelPlan.SingleFacets(shell));
                 Assert.All(ClosingSeam.Chain(shell, wish), edge => Assert.Equal(EdgeRole.Seam, plan.Edges[edge].Role));
             },
             iter: 60);

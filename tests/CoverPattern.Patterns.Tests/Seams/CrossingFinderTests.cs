@@ -95,7 +95,7 @@ public class CrossingFinderTests
     {
         var job = Jobs.Dome(frequency, rows, 3657.6) with { Skirt = new SkirtWish(Jobs.Mm(drop)) };
         var shell = Jobs.Shell(job);
-        var cut = Subdivider.Cut(shell, SeamPlanner.Plan(job, shell));
+        var cut = Subdivider.Cut(shell, SeamPlanner.Plan(job, shell, PanelPlan.SingleFacets(shell)));
         return (shell, cut, CrossingFinder.Find(shell, cut));
     }
 }

@@ -14,7 +14,7 @@ public class HubPatchPlannerTests
         var job = With(3657.6);
         var shell = Jobs.Shell(job);
 
-        var patches = HubPatchPlanner.Plan(job, shell, Subdivider.Cut(shell, SeamPlanner.Plan(job, shell)));
+        var patches = HubPatchPlanner.Plan(job, shell, Subdivider.Cut(shell, SeamPlanner.Plan(job, shell, PanelPlan.SingleFacets(shell))));
 
         // 61 hubs. Base hubs stand at -4.83 and 53.93 mm (own calculation), the edge at -60: 55.17 and 113.93 less 10 mm.
         Assert.Equal(61, patches.Length);
@@ -29,7 +29,7 @@ public class HubPatchPlannerTests
         var job = With(600, standOff: 0);
         var shell = Jobs.Shell(job);
 
-        var patches = HubPatchPlanner.Plan(job, shell, Subdivider.Cut(shell, SeamPlanner.Plan(job, shell)));
+        var patches = HubPatchPlanner.Plan(job, shell, Subdivider.Cut(shell, SeamPlanner.Plan(job, shell, PanelPlan.SingleFacets(shell))));
 
         Assert.Equal(83, patches.MaxBy(patch => patch.Hub, StringComparer.Ordinal)!.RadiusMm);
     }

@@ -70,7 +70,7 @@ public class SeamMakeUpsTests
                     },
                 };
 
-                var (before, after) = (SeamPlanner.Plan(job, shell), SeamPlanner.Plan(chosen, shell));
+                var (before, after) = (SeamPlanner.Plan(job, shell, PanelPlan.SingleFacets(shell)), SeamPlanner.Plan(chosen, shell, PanelPlan.SingleFacets(shell)));
 
                 Assert.Equal(before.Edges.Select(edge => (edge.Role, edge.Over)), after.Edges.Select(edge => (edge.Role, edge.Over)));
                 Assert.All(after.Edges, edge => Assert.Equal(edge.Role == EdgeRole.Seam, edge.MakeUp is not null));
@@ -88,6 +88,6 @@ public class SeamMakeUpsTests
     {
         var job = Jobs.Dome(3, 5, 3657.6) with { Seam = seam };
         var shell = Jobs.Shell(job);
-        return (shell, SeamPlanner.Plan(job, shell));
+        return (shell, SeamPlanner.Plan(job, shell, PanelPlan.SingleFacets(shell)));
     }
 }

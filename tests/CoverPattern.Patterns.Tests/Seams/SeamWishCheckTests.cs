@@ -31,7 +31,7 @@ public class SeamWishCheckTests
         var job = Jobs.Dome(1, 1, 3000) with { Seam = new SeamWish(Plain) { Others = [new SeamChoice(SeamSet.Rows, [], Plain with { Name = "other" })] } };
         var shell = Jobs.Shell(job);
 
-        Assert.Equal("seam.others[0].between", Assert.Single(SeamWishCheck.Faults(job, shell, SeamPlanner.Plan(job, shell))).Place);
+        Assert.Equal("seam.others[0].between", Assert.Single(SeamWishCheck.Faults(job, shell, SeamPlanner.Plan(job, shell, PanelPlan.SingleFacets(shell)))).Place);
     }
 
     [Theory]
@@ -53,7 +53,7 @@ public class SeamWishCheckTests
     {
         var job = Jobs.Dome(3, 5, 3657.6) with { Seam = new SeamWish(Plain) { Closing = new ClosingWish(ClosingWish.Rear, Jobs.Mm(40), null) } };
         var shell = Jobs.Shell(job);
-        var plan = SeamPlanner.Plan(job, shell);
+        var plan = SeamPlanner.Plan(job, shell, PanelPlan.SingleFacets(shell));
         // No seam goes from ring 1 to ring 2: row 2 is cut nowhere.
         bool Joins(ShellEdge edge) => new[] { edge.From, edge.To }.Select(node => shell.Nodes[node].Label[..2]).Order(StringComparer.Ordinal).SequenceEqual(["H1", "H2"]);
         plan = plan with { Edges = [.. plan.Edges.Select((one, edge) => Joins(shell.Edges[edge]) ? new EdgePlan(EdgeRole.Fold, null, -1) : one)] };
@@ -119,10 +119,10 @@ public class SeamWishCheckTests
         var job = Jobs.Dome(3, 5, 3657.6) with { Seam = new SeamWish(Weld) };
         var shell = Jobs.Shell(job);
 
-        Assert.Empty(SeamWishCheck.Faults(job, shell, SeamPlanner.Plan(job, shell)));
-        Assert.Equal("weld-not-stated", Assert.Single(SeamWishCheck.Notices(job, SeamPlanner.Plan(job, shell))).Code);
+        Assert.Empty(SeamWishCheck.Faults(job, shell, SeamPlanner.Plan(job, shell, PanelPlan.SingleFacets(shell))));
+        Assert.Equal("weld-not-stated", Assert.Single(SeamWishCheck.Notices(job, SeamPlanner.Plan(job, shell, PanelPlan.SingleFacets(shell)))).Code);
         var stated = job with { Cloths = [job.Cloths[0] with { Weld = "pvc" }] };
-        Assert.Empty(SeamWishCheck.Notices(stated, SeamPlanner.Plan(stated, shell)));
+        Assert.Empty(SeamWishCheck.Notices(stated, SeamPlanner.Plan(stated, shell, PanelPlan.SingleFacets(shell))));
     }
 
     private static System.Collections.Immutable.ImmutableArray<Fault> Faults(SeamWish seam, string? family = null)
@@ -130,6 +130,6 @@ public class SeamWishCheckTests
         var job = Jobs.Dome(3, 5, 3657.6) with { Seam = seam };
         job = job with { Cloths = [job.Cloths[0] with { Weld = family }] };
         var shell = Jobs.Shell(job);
-        return SeamWishCheck.Faults(job, shell, SeamPlanner.Plan(job, shell));
+        return SeamWishCheck.Faults(job, shell, SeamPlanner.Plan(job, shell, PanelPlan.SingleFacets(shell)));
     }
 }

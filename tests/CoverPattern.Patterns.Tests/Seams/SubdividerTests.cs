@@ -26,7 +26,7 @@ public class SubdividerTests
             .Sum(chord => Point2.Distance(chord.From.Plan, chord.To.Plan) * ((chord.From.Z + chord.To.Z + 120) / 2));
         var shell = ShellFitter.Fit(job, frame);
 
-        var cut = Subdivider.Cut(shell, SeamPlanner.Plan(job, shell));
+        var cut = Subdivider.Cut(shell, SeamPlanner.Plan(job, shell, PanelPlan.SingleFacets(shell)));
 
         Assert.Equal(1, cut.Patches.Sum(patch => Rings.SignedArea(patch.Corners)) / (facets + skirt), 1e-9);
     }
@@ -41,7 +41,7 @@ public class SubdividerTests
         var job = Jobs.Dome(frequency, rows, 3000) with { Skirt = new SkirtWish(Jobs.Mm(drop)) };
         var shell = Jobs.Shell(job);
 
-        var cut = Subdivider.Cut(shell, SeamPlanner.Plan(job, shell));
+        var cut = Subdivider.Cut(shell, SeamPlanner.Plan(job, shell, PanelPlan.SingleFacets(shell)));
 
         Assert.All(cut.Arcs, arc => Assert.Equal(arc.Role == EdgeRole.Hem, arc.Second is null));
         Assert.Equal(cut.Arcs.Length, cut.Arcs.Select(arc => arc.Label).Distinct(StringComparer.Ordinal).Count());
@@ -56,7 +56,7 @@ public class SubdividerTests
         var job = Jobs.Dome(3, 5, 3000);
         var shell = Jobs.Shell(job);
 
-        var plan = SeamPlanner.Plan(job, shell);
+        var plan = SeamPlanner.Plan(job, shell, PanelPlan.SingleFacets(shell));
 
         double Height(int face) => shell.Faces[face].Nodes.Average(node => shell.Nodes[node].Position.Z);
         double Bearing(int face) => Math.Atan2(shell.Faces[face].Nodes.Sum(node => shell.Nodes[node].Position.Y), shell.Faces[face].Nodes.Sum(node => shell.Nodes[node].Position.X));
@@ -79,7 +79,7 @@ public class SubdividerTests
         var job = Jobs.Dome(2, 3, 3657.6) with { Skirt = new SkirtWish(Jobs.Mm(2.5)) };
         var shell = Jobs.Shell(job);
 
-        var notices = SubdivisionCheck.Check(shell, Subdivider.Cut(shell, SeamPlanner.Plan(job, shell)));
+        var notices = SubdivisionCheck.Check(shell, Subdivider.Cut(shell, SeamPlanner.Plan(job, shell, PanelPlan.SingleFacets(shell))));
 
         Assert.Contains("10 base chords", notices.Single(notice => notice.Code == "no-skirt").Text, StringComparison.Ordinal);
         Assert.Empty(Check(Jobs.Dome(3, 5, 3000)));
@@ -88,7 +88,7 @@ public class SubdividerTests
     private static System.Collections.Immutable.ImmutableArray<Notice> Check(Job job)
     {
         var shell = Jobs.Shell(job);
-        return SubdivisionCheck.Check(shell, Subdivider.Cut(shell, SeamPlanner.Plan(job, shell)));
+        return SubdivisionCheck.Check(shell, Subdivider.Cut(shell, SeamPlanner.Plan(job, shell, PanelPlan.SingleFacets(shell))));
     }
 
     private static double SideLength(Subdivision cut, PatchSide side)

@@ -37,7 +37,7 @@ public class TiePlannerTests
     {
         var job = With(TieRule.Every, 80);
         var shell = Jobs.Shell(job);
-        var cut = Subdivider.Cut(shell, SeamPlanner.Plan(job, shell));
+        var cut = Subdivider.Cut(shell, SeamPlanner.Plan(job, shell, PanelPlan.SingleFacets(shell)));
 
         foreach (var tie in TiePlanner.Plan(job, shell, cut))
         {
@@ -94,7 +94,7 @@ public class TiePlannerTests
     {
         var job = With(rule, distance);
         var shell = Jobs.Shell(job);
-        return TiePlanner.Plan(job, shell, Subdivider.Cut(shell, SeamPlanner.Plan(job, shell)));
+        return TiePlanner.Plan(job, shell, Subdivider.Cut(shell, SeamPlanner.Plan(job, shell, PanelPlan.SingleFacets(shell))));
     }
 
     private static Job With(TieRule rule, double distance) =>

@@ -145,7 +145,7 @@ public class ShellFitterTests
     private static (Shell Shell, Subdivision Cut) Cut(Job job)
     {
         var shell = Jobs.Shell(job);
-        return (shell, Subdivider.Cut(shell, SeamPlanner.Plan(job, shell)));
+        return (shell, Subdivider.Cut(shell, SeamPlanner.Plan(job, shell, PanelPlan.SingleFacets(shell))));
     }
 
     private static double HemLength(Subdivision cut) => cut.Arcs.Where(arc => arc.Role == EdgeRole.Hem).Sum(arc => arc.LengthMm);

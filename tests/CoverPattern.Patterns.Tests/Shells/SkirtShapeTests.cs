@@ -67,7 +67,7 @@ public class SkirtShapeTests
         var job = Bare(SkirtShape.Chords, drop);
         var shell = Jobs.Shell(job);
 
-        var cut = Subdivider.Cut(shell, SeamPlanner.Plan(job, shell));
+        var cut = Subdivider.Cut(shell, SeamPlanner.Plan(job, shell, PanelPlan.SingleFacets(shell)));
 
         Assert.Equal(22_464.452, cut.Arcs.Where(arc => arc.Role == EdgeRole.Hem).Sum(arc => arc.LengthMm), 0.001);
         Assert.All(shell.Faces.Where(face => face.Kind == FaceKind.Skirt), face => Assert.Equal(4, face.Chart.Length));

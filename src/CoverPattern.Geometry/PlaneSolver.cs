@@ -8,7 +8,7 @@ namespace CoverPattern.Geometry;
 /// <summary>Finds the point that lies best on several planes.</summary>
 public static class PlaneSolver
 {
-    // Planes whose normals differ by less than this (radians) count as one: at a hub they leave a direction free.
+    // Planes whose normals differ by less than this (radians) count as one: where they meet they leave a direction free.
     private const double SamePlane = 1e-9;
 
     /// <summary>The point nearest, by least squares, to all planes n.x = 1; of several such points the one nearest the origin.</summary>

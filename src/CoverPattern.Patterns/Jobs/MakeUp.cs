@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Text.Json;
 
 namespace CoverPattern.Patterns.Jobs;
 
@@ -78,7 +77,7 @@ public sealed record MakeUp(string Name, MakeUpForm Form, Measure Width, double 
             MakeUpForm.Welded => (0, w),
             _ => (w, w),
         };
-        return new MakeUp(JsonNamingPolicy.CamelCase.ConvertName(form.ToString()), form, width, over, under, UsualRows(form));
+        return new MakeUp(WordOf(form), form, width, over, under, UsualRows(form));
     }
 
     /// <summary>The seam that is sewn last: notches and construction stay, both sides are wider, to be trimmed after the girth is measured.</summary>
@@ -101,6 +100,9 @@ public sealed record MakeUp(string Name, MakeUpForm Form, Measure Width, double 
         MakeUpForm.Plain or MakeUpForm.Bound => 1,
         _ => 2,
     };
+
+    /// <summary>The form's word in the job file.</summary>
+    private static string WordOf(MakeUpForm form) => char.ToLowerInvariant(form.ToString()[0]) + form.ToString()[1..];
 
     private static int UsualPlies(MakeUpForm form) => form switch
     {

@@ -49,6 +49,12 @@ public partial class RoomRulesTests
         Repository.Sources("src/CoverPattern.Geometry"),
         file => Assert.DoesNotMatch(@"using CoverPattern\.(?!Geometry)", File.ReadAllText(file)));
 
+    /// <summary>Rooms that compute know neither files nor the forms of files.</summary>
+    [Fact]
+    public void PureRooms_TouchNoFilesAndNoJson() => Assert.All(
+        new[] { "Geometry", "Patterns", "Lays" }.SelectMany(room => Repository.Sources("src/CoverPattern." + room)),
+        file => Assert.DoesNotMatch(@"using System\.(Text\.Json|IO)\b", File.ReadAllText(file)));
+
     [Fact]
     public void Files_AreShort() => Assert.All(
         Repository.Sources("src").Concat(Repository.Sources("tests")).Concat(Repository.Sources("tools")),

@@ -12,6 +12,9 @@ public static class DrawingLayers
     public static DrawingLayer InnerCut { get; } =
         new("INNER_CUT", "edge of an opening inside a piece", LayerUse.Cut, "#c00000", 1, IsDashed: false);
 
+    public static DrawingLayer Pierce { get; } =
+        new("PIERCE", "holes of marks that lie under a patch or in an allowance; only where the job asks for them", LayerUse.Cut, "#c06000", 30, IsDashed: false);
+
     public static DrawingLayer NotchSlit { get; } =
         new("NOTCH", "slits in the edge that meet those of the partner edge", LayerUse.Cut, "#a000a0", 6, IsDashed: false);
 
@@ -54,6 +57,6 @@ public static class DrawingLayers
     /// <summary>All layers in the order in which they are listed and painted.</summary>
     public static ImmutableArray<DrawingLayer> All { get; } =
     [
-        Roll, Usable, Scale, Title, TestSquare, Fold, Grain, DrawnMark, Sew, NotchTick, NotchSlit, InnerCut, Cut, Name, Label,
+        Roll, Usable, Scale, Title, TestSquare, Fold, Grain, DrawnMark, Sew, NotchTick, Pierce, NotchSlit, InnerCut, Cut, Name, Label,
     ];
 }

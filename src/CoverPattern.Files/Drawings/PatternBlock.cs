@@ -19,7 +19,6 @@ internal static class PatternBlock
         [
             new DrawnLine(DrawingLayers.Cut, pattern.CutLine, IsClosed: true),
             new DrawnLine(DrawingLayers.Sew, pattern.SewLine, IsClosed: true),
-            .. pattern.Cutouts.Select(cutout => new DrawnLine(DrawingLayers.Sew, cutout.Rim, IsClosed: true)),
             .. pattern.Cutouts.Select(cutout => new DrawnLine(DrawingLayers.InnerCut, cutout.CutLine, IsClosed: true)),
             // A rim that is its own cut line, a bare edge, is drawn once.
             .. pattern.Cutouts.Where(cutout => !cutout.Rim.SequenceEqual(cutout.CutLine))
@@ -28,7 +27,7 @@ internal static class PatternBlock
             .. pattern.Notches.Select(Stroke),
             .. pattern.Folds.Select(fold => Straight(DrawingLayers.Fold, fold.From, fold.To)),
             .. Arrow(pattern.Grain),
-            .. pattern.Drills.SelectMany(drill => Cross(drill.At)),
+            .. pattern.Drills.SelectMany(Mark),
         ]);
 
     private static DrawnLine Stroke(Notch notch) => notch.Form switch
@@ -58,6 +57,10 @@ internal static class PatternBlock
         yield return Straight(DrawingLayers.Grain, grain.From, grain.To);
         yield return new DrawnLine(DrawingLayers.Grain, Grid.Snap([back + aside, grain.To, back - aside]), IsClosed: false);
     }
+
+    /// <summary>A cross where the mark is drawn, the hole itself where it is pierced.</summary>
+    private static IEnumerable<DrawnLine> Mark(DrillMark drill) =>
+        drill.IsPierced ? [new DrawnLine(DrawingLayers.Pierce, drill.HoleRing(), IsClosed: true)] : Cross(drill.At);
 
     private static IEnumerable<DrawnLine> Cross(Point2 at)
     {

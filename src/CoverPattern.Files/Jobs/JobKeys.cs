@@ -139,6 +139,7 @@ internal static class JobKeys
         Word("marks.hubPatches", "Patches over hubs: inside against wear, outside against water.", "none", "inside", "outside", "both") with { Default = ByMakeUp, Standing = CommonPractice },
         Length("marks.patchDiameter", "Diameter of a hub's patch.", 70, 1000) with { Default = "180 mm", Standing = CommonPractice },
         Length("marks.apexDiameter", "Diameter of the top hub's patch.", 70, 1000) with { Default = "260 mm", Standing = CommonPractice },
+        new("marks.pierce", KeyKind.Flag, "Whether marks that lie under a patch or in an allowance are pierced; all others are drawn.") { Default = "false", Standing = CommonPractice },
         new("cloths", KeyKind.Sections, "Cloths by use; the first is the cover's.") { IsRequired = true, Least = 1, Most = 20 },
         new("cloths[].name", KeyKind.ClothName, "The shop's name for it; becomes part of file names.") { IsRequired = true, Least = 1, Most = 40 },
         Length("cloths[].rollWidth", "Full width of the roll, as measured.", 100, 6000) with { IsRequired = true },

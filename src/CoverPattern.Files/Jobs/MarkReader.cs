@@ -16,7 +16,10 @@ internal static class MarkReader
             Length(section, "tieDistance", ties != TieRule.None),
             patches,
             Length(section, "patchDiameter", patches != HubPatchPlace.None),
-            Length(section, "apexDiameter", patches != HubPatchPlace.None));
+            Length(section, "apexDiameter", patches != HubPatchPlace.None))
+        {
+            Pierce = section.Take<bool>("pierce", Values.Flag),
+        };
     }
 
     private static Measure Length(JobSection section, string name, bool isNeeded) =>

@@ -87,6 +87,7 @@ internal static class PatternFields
     {
         ["at"] = JsonWords.Of(drill.At),
         ["purpose"] = drill.Purpose,
+        ["pierced"] = drill.IsPierced,
     };
 
     private static JsonNode Write(MarkLine line) => new JsonObject
@@ -159,7 +160,7 @@ internal static class PatternFields
 
     private static DrillMark ReadDrill(JsonPlace place)
     {
-        place.AllowOnly("at", "purpose");
-        return new DrillMark(place.Field("at").Point(), place.Field("purpose").Text());
+        place.AllowOnly("at", "purpose", "pierced");
+        return new DrillMark(place.Field("at").Point(), place.Field("purpose").Text(), place.Field("pierced").Flag());
     }
 }

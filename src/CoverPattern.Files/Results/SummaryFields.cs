@@ -97,6 +97,14 @@ internal static class SummaryFields
         ["distanceMm"] = Round(tie.DistanceMm),
     }));
 
+    internal static JsonArray ClipPatches(ImmutableArray<ClipPatch> patches) => List(patches.Select(patch => new JsonObject
+    {
+        ["label"] = patch.Label,
+        ["piece"] = patch.Piece,
+        ["at"] = patch.Hub,
+        ["diameterMm"] = Round(2 * patch.RadiusMm),
+    }));
+
     internal static JsonArray Lays(Result result) => List(result.Lays.Zip(result.Estimate.Lays, (lay, count) => new JsonObject
     {
         ["cloth"] = lay.Cloth,

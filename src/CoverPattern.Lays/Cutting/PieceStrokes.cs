@@ -21,6 +21,11 @@ internal static class PieceStrokes
 
     private static IEnumerable<(StrokeUse Use, string Purpose, IEnumerable<Point2> Points)> Lines(Pattern pattern)
     {
+        foreach (var drill in pattern.Drills.Where(drill => drill.IsPierced))
+        {
+            yield return (StrokeUse.Pierce, drill.Purpose, Closed(drill.HoleRing()));
+        }
+
         foreach (var notch in pattern.Notches.Where(notch => notch.Form == NotchForm.Slit))
         {
             yield return (StrokeUse.Notch, "notch", [notch.Outer, notch.Inner]);

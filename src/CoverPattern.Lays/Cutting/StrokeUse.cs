@@ -6,6 +6,9 @@ public enum StrokeUse
     /// <summary>A pen draws it.</summary>
     Draw,
 
+    /// <summary>A knife or punch makes the hole of a mark.</summary>
+    Pierce,
+
     /// <summary>A knife slits a notch.</summary>
     Notch,
 

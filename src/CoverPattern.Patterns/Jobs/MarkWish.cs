@@ -11,6 +11,9 @@ public sealed record MarkWish(TieRule Ties, Measure TieDistance, HubPatchPlace H
     /// <summary>Neither ties nor patches.</summary>
     public static MarkWish Bare { get; } = new(TieRule.None, default, HubPatchPlace.None, default, default);
 
+    /// <summary>Whether marks that lie under a patch or in an allowance are pierced; all others are drawn whatever it says.</summary>
+    public bool Pierce { get; init; }
+
     /// <summary>Patches that lie over one hub.</summary>
     public int PatchesAtHub => HubPatches switch
     {

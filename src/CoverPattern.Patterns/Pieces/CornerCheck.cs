@@ -3,6 +3,7 @@ using System.Collections.Generic;
 using System.Collections.Immutable;
 using System.Linq;
 using CoverPattern.Patterns.Jobs;
+using CoverPattern.Patterns.Seams;
 
 namespace CoverPattern.Patterns.Pieces;
 
@@ -14,26 +15,37 @@ internal static class CornerCheck
     private const double Largest = 30;
 
     /// <summary>One notice for all corners over the limit of their seams.</summary>
-    /// <param name="job">Its make-up decides where a run does not tell.</param>
+    /// <param name="job">Says how each make-up is made.</param>
     /// <param name="set">The patterns and pieces of all covers.</param>
     internal static IEnumerable<Notice> Notices(Job job, PieceSet set)
     {
-        var limit = job.Seam.MakeUp.Form is MakeUpForm.FolderFelled or MakeUpForm.Welded or MakeUpForm.SplitWelded ? LargestInOneRun : Largest;
-        var over = set.Patterns.ToDictionary(pattern => pattern.Id, pattern => Over(pattern, limit), StringComparer.Ordinal);
+        var makeUps = job.Seam.Known().DistinctBy(makeUp => makeUp.Name, StringComparer.Ordinal).ToDictionary(makeUp => makeUp.Name, StringComparer.Ordinal);
+        var over = set.Patterns.ToDictionary(pattern => pattern.Id, pattern => Over(pattern, makeUps), StringComparer.Ordinal);
         var worst = set.Pieces.Select(piece => (piece.Label, Corners: over[piece.Pattern])).Where(entry => !entry.Corners.IsEmpty)
-            .Select(entry => (entry.Label, Bend: entry.Corners.Max(corner => corner.InsideDegrees) - 180)).ToArray();
+            .Select(entry => (entry.Label, Worst: entry.Corners.MaxBy(corner => corner.Bend))).ToArray();
         if (worst.Length > 0)
         {
-            var (label, bend) = worst.MaxBy(entry => entry.Bend);
-            var count = set.Pieces.Sum(piece => over[piece.Pattern].Length) / job.Covers;
+            var (label, corner) = worst.MaxBy(entry => entry.Worst.Bend);
+            var counts = set.Pieces.SelectMany(piece => over[piece.Pattern]).GroupBy(entry => (entry.MakeUp, entry.Limit)).OrderBy(group => group.Key.MakeUp, StringComparer.Ordinal)
+                .Select(group => FormattableString.Invariant($"{group.Count() / job.Covers} corners of one cover bend by more than {group.Key.Limit:0} degrees, the most that a {group.Key.MakeUp} seam follows in one run"));
             yield return new Notice(
                 NoticeLevel.Warning,
                 "inside-corners",
                 label,
-                FormattableString.Invariant($"Piece {label}: an edge that is sewn bends inward by {bend:0.0} degrees; {count} corners of one cover bend by more than {limit:0} degrees, the most that a {job.Seam.MakeUp.Name} seam follows in one run. Cut the row at these hubs, or clip to the mark, pivot there and put a patch under the clip."));
+                FormattableString.Invariant($"Piece {label}: an edge that is sewn bends inward by {corner.Bend:0.0} degrees; {string.Join("; ", counts)}. Cut the row at these hubs, or clip to the mark, pivot there and put the patch under the clip."));
         }
     }
 
-    private static ImmutableArray<InsideCorner> Over(Pattern pattern, double limit) =>
-        [.. InsideCorner.Find(pattern).Where(corner => !corner.IsSlitEnd && corner.InsideDegrees - 180 > limit)];
+    /// <summary>Corners over the limit of the seam that follows them worse; a hem beside it has none of its own.</summary>
+    private static ImmutableArray<(double Bend, double Limit, string MakeUp)> Over(Pattern pattern, Dictionary<string, MakeUp> makeUps) =>
+    [
+        .. from corner in InsideCorner.Find(pattern)
+           where !corner.IsSlitEnd
+           let strictest = new[] { corner.Run, (corner.Run + pattern.Runs.Length - 1) % pattern.Runs.Length }
+               .Where(run => pattern.Runs[run].Role == EdgeRole.Seam).Select(run => makeUps[pattern.Runs[run].MakeUp]).MinBy(LimitOf)!
+           where corner.InsideDegrees - 180 > LimitOf(strictest)
+           select (corner.InsideDegrees - 180, LimitOf(strictest), strictest.Name),
+    ];
+
+    private static double LimitOf(MakeUp makeUp) => makeUp.Form == MakeUpForm.FolderFelled || makeUp.IsWelded ? LargestInOneRun : Largest;
 }

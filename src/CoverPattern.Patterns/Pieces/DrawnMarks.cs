@@ -53,7 +53,8 @@ internal sealed class DrawnMarks
                 .. pattern.Lines,
                 .. draft.Runs.SelectMany((run, i) => StoppedEdge.Strokes(run, edges[i])),
                 .. inside.SelectMany(corner => corner.Clip(pattern.CutLine)),
-                .. draft.Runs.SelectMany((run, i) => PatchArc.Draw(pattern, i, run.PatchRadius)),
+                .. draft.Runs.SelectMany((run, i) => PatchArc.Draw(pattern, i, run.PatchRadius, PatchArc.OverHub)),
+                .. inside.SelectMany(corner => PatchArc.Draw(pattern, corner.Run, ClipPatches.CutRadius(pattern, draft, corner), PatchArc.UnderClip)),
             ],
         };
     }

@@ -6,11 +6,14 @@ using CoverPattern.Geometry;
 
 namespace CoverPattern.Patterns.Pieces;
 
-/// <summary>Draws the rim of a hub's patch on the pieces round the hub.</summary>
+/// <summary>Draws the rim of a patch on the pieces round its corner.</summary>
 internal static class PatchArc
 {
-    /// <summary>Purpose of the line.</summary>
-    internal const string Purpose = "patch";
+    /// <summary>Purpose of the line where the patch lies over a hub.</summary>
+    internal const string OverHub = "patch";
+
+    /// <summary>Purpose of the line where it lies under the clip of an inside corner.</summary>
+    internal const string UnderClip = "clip patch";
 
     // The drawn chords stay this near to the circle, millimetres.
     private const double Deviation = 0.02;
@@ -19,7 +22,8 @@ internal static class PatchArc
     /// <param name="pattern">The pattern.</param>
     /// <param name="run">Index of the run that begins at the hub.</param>
     /// <param name="radius">Radius of the patch, millimetres; 0 for none.</param>
-    internal static IEnumerable<MarkLine> Draw(Pattern pattern, int run, double radius)
+    /// <param name="purpose">What kind of patch it is.</param>
+    internal static IEnumerable<MarkLine> Draw(Pattern pattern, int run, double radius, string purpose)
     {
         if (radius <= 0)
         {
@@ -41,7 +45,7 @@ internal static class PatchArc
         ];
         if (path.Length > 1)
         {
-            yield return new MarkLine(path, Purpose);
+            yield return new MarkLine(path, purpose);
         }
     }
 

@@ -14,7 +14,7 @@ namespace CoverPattern.Patterns.Pieces;
 /// <param name="Runs">Edges of the sew line in order, without gap.</param>
 /// <param name="Folds">Lines where the cloth goes over a strut uncut.</param>
 /// <param name="Notches">Marks at which partner edges meet.</param>
-/// <param name="Drills">Marks inside the piece; drawn, never pierced.</param>
+/// <param name="Drills">Marks inside the piece; drawn, but for those that say that they are pierced.</param>
 /// <param name="Lines">Further lines drawn on the cloth, such as clip lines; never cut.</param>
 /// <param name="Cutouts">Holes; the run of the first counts as the one after the last of <paramref name="Runs"/>, and so on.</param>
 /// <param name="Grain">Line along the warp, drawn in the middle of the piece.</param>

@@ -24,7 +24,8 @@ public static class PieceFinisher
         ArgumentNullException.ThrowIfNull(shell);
         ArgumentNullException.ThrowIfNull(subdivision);
 
-        var more = added.IsDefault ? [] : added;
+        var clips = ClipPatches.Plan(job, shell, subdivision, panels);
+        ImmutableArray<AddedPiece> more = [.. added.IsDefault ? [] : added, .. ClipPatches.Pieces(job, clips)];
         var classes = ArcSorter.Sort([.. subdivision.Arcs.Select(ClassedLine.Of), .. AddedDrafts.Lines(more)]);
         var maker = new DraftMaker(job, shell, subdivision, classes);
         ImmutableArray<PieceDraft> drafts =
@@ -35,13 +36,14 @@ public static class PieceFinisher
         var ties = TiePlanner.Plan(job, shell, subdivision);
         var marks = new DrawnMarks(job, ties, drafts, bothWays);
         ImmutableArray<Pattern> shapes =
-            [.. sorted.Models.Select(model => marks.On(HemMarks.Draw(PatternMaker.Make(model, bothWays, hem, job.Seam.Corners), model.FaceLabels, job.Hem), model))];
+            [.. sorted.Models.Select(model => marks.On(HemMarks.Draw(PatternMaker.Make(model, bothWays, hem, job.Seam.Corners), model.FaceLabels, job.Hem), model)).Select((shape, i) => job.Marks.Pierce ? Piercing.On(shape, sorted.Models[i]) : shape)];
         var faults = shapes.SelectMany((shape, i) => PatternCheck.Faults(job, sorted.Models[i].Label, shape)).DistinctBy(fault => fault.Place);
-        var set = new PieceSet(Numbered(shapes, sorted, job), PieceLister.List(drafts, sorted, job.Covers)) { Ties = ties };
-        return new PieceFinishing(set, [.. faults]) { Notices = [.. CornerCheck.Notices(job, set)] };
+        var set = new PieceSet(Numbered(shapes, sorted, job), PieceLister.List(drafts, sorted, job.Covers)) { Ties = ties, ClipPatches = clips };
+        return new PieceFinishing(set, [.. faults]) { Notices = [.. CornerCheck.Notices(job, set), .. ClipPatches.Notices(job, clips), .. Piercing.Notices(job, set)] };
     }
 
-    private static SortedDrafts Sort(ImmutableArray<PieceDraft> drafts, Job job)
+    /// <summary>Finds the drafts that are equal.</summary>
+    internal static SortedDrafts Sort(ImmutableArray<PieceDraft> drafts, Job job)
     {
         var models = new List<PieceDraft>();
         var matches = ImmutableArray.CreateBuilder<(int Model, DraftMatch Match)>();

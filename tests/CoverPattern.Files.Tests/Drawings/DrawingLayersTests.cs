@@ -30,6 +30,6 @@ public class DrawingLayersTests
     }
 
     [Fact]
-    public void All_OnlyEdgesAndSlits_AreCut() =>
-        Assert.Equal(["CUT", "INNER_CUT", "NOTCH"], DrawingLayers.All.Where(layer => layer.Use == LayerUse.Cut).Select(layer => layer.Name).Order(StringComparer.Ordinal));
+    public void All_OnlyEdgesSlitsAndHoles_AreCut() =>
+        Assert.Equal(["CUT", "INNER_CUT", "NOTCH", "PIERCE"], DrawingLayers.All.Where(layer => layer.Use == LayerUse.Cut).Select(layer => layer.Name).Order(StringComparer.Ordinal));
 }

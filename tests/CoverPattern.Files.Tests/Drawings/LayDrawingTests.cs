@@ -94,7 +94,7 @@ public class LayDrawingTests
 
         Assert.Equal(4, window.Lines.Count(line => line.Layer == DrawingLayers.NotchTick));
         Assert.Equal(
-            ["CUT", "INNER_CUT"], window.Lines.Where(line => line.Layer.Use == LayerUse.Cut).Select(line => line.Layer.Name));
+            ["CUT", "INNER_CUT", "PIERCE"], window.Lines.Where(line => line.Layer.Use == LayerUse.Cut).Select(line => line.Layer.Name));
     }
 
     [Fact]

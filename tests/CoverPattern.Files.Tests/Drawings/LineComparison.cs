@@ -24,13 +24,23 @@ internal static class LineComparison
         yield return ("SEW", map.Apply(pattern.SewLine));
         foreach (var cutout in pattern.Cutouts)
         {
-            yield return ("SEW", map.Apply(cutout.Rim));
+            // A bare edge is one line: the knife's.
+            if (!cutout.Rim.SequenceEqual(cutout.CutLine))
+            {
+                yield return ("SEW", map.Apply(cutout.Rim));
+            }
+
             yield return ("INNER_CUT", map.Apply(cutout.CutLine));
         }
 
         foreach (var fold in pattern.Folds)
         {
             yield return ("FOLD", map.Apply([fold.From, fold.To]));
+        }
+
+        foreach (var drill in pattern.Drills.Where(drill => drill.IsPierced))
+        {
+            yield return ("PIERCE", map.Apply(drill.HoleRing()));
         }
 
         foreach (var notch in pattern.Notches)

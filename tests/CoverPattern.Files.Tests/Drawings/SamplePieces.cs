@@ -55,7 +55,7 @@ internal static class SamplePieces
         return plain with
         {
             Cutouts = [Hole([new(250, 250), new(250, 500), new(550, 500), new(550, 250)])],
-            Drills = [new DrillMark(new Point2(650, 580), "Schlaufe größer")],
+            Drills = [new DrillMark(new Point2(650, 580), "Schlaufe größer"), new DrillMark(new Point2(700, 580), "pivot", IsPierced: true)],
             Notches = [.. plain.Notches.Select(notch => notch with { Form = NotchForm.Tick })],
         };
     }

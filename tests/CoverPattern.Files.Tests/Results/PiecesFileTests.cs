@@ -33,7 +33,7 @@ public class PiecesFileTests
             Fields(pattern));
         Assert.Equal(["role", "arcClass", "makeUp", "side", "from", "to", "lengthMm", "allowanceMm"], Fields(pattern["runs"]![0]!));
         Assert.Equal(["run", "atMm", "form", "onSewLine", "outer", "inner"], Fields(pattern["notches"]![0]!));
-        Assert.Equal(["at", "purpose"], Fields(pattern["drills"]![0]!));
+        Assert.Equal(["at", "purpose", "pierced"], Fields(pattern["drills"]![0]!));
         Assert.Equal(["purpose", "rim", "cutLine", "run"], Fields(pattern["cutouts"]![0]!));
         Assert.Equal(["from", "to"], Fields(pattern["grain"]!));
         Assert.Equal("[[0,0],[800.5,0],[800.5,700.25],[0,600]]", pattern["sewLine"]!.ToJsonString());

@@ -27,7 +27,7 @@ internal static class RandomPieces
 
     private static readonly Gen<FoldLine> Fold = Gen.Select(Point, Point, (from, to) => new FoldLine(from, to));
 
-    private static readonly Gen<DrillMark> Drill = Gen.Select(Point, Word, (at, purpose) => new DrillMark(at, purpose));
+    private static readonly Gen<DrillMark> Drill = Gen.Select(Point, Word, Gen.Bool, (at, purpose, pierced) => new DrillMark(at, purpose, pierced));
 
     private static readonly Gen<MarkLine> Line = Gen.Select(List(Point, 2, 4), Word, (path, purpose) => new MarkLine(path, purpose));
 

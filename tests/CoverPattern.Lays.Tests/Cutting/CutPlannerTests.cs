@@ -1,7 +1,9 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using CoverPattern.Geometry;
 using CoverPattern.Lays.Cutting;
+using CoverPattern.Patterns.Pieces;
 
 namespace CoverPattern.Lays.Tests.Cutting;
 
@@ -47,6 +49,31 @@ public class CutPlannerTests
         }
 
         Assert.Equal(lay.Placements.Length, done.Count);
+    }
+
+    [Fact]
+    public void Plan_PiercedMarks_HolesAreCutBeforeNotchesAndDrawnMarksAreNot()
+    {
+        var (lay, pieces) = LaidDome.Columns(2, 600);
+        var marked = pieces with
+        {
+            Patterns =
+            [
+                .. pieces.Patterns.Select(pattern => pattern with
+                {
+                    Drills = [new DrillMark(new Point2(200, 100), "pivot", IsPierced: true), new DrillMark(new Point2(300, 100), "tie")],
+                    Notches = [new Notch(0, 300, NotchForm.Slit, new Point2(300, 0), new Point2(300, 0), new Point2(300, 4))],
+                }),
+            ],
+        };
+
+        var plan = CutPlanner.Plan(lay, marked, []);
+
+        // Four pieces, each a hole, a slit and its outline; nothing is cut at the mark that is drawn.
+        Assert.Equal(
+            [.. Enumerable.Repeat(new[] { StrokeUse.Pierce, StrokeUse.Notch, StrokeUse.Outline }, 4).SelectMany(uses => uses)],
+            plan.Strokes.Select(stroke => stroke.Use));
+        Assert.All(plan.Strokes.Where(stroke => stroke.Use == StrokeUse.Pierce), stroke => Assert.Equal((stroke.Start, "pivot"), (stroke.End, stroke.Purpose)));
     }
 
     private static string[] Keys(CutPlan plan) =>

@@ -50,11 +50,11 @@ public static class Corridor
         }
 
         var cut = HubStops.Shorten(job, shell, Subdivider.Cut(shell, plan, openings.Regions));
-        var bulks = BulkCounter.Count(job, cut, CrossingFinder.Find(shell, cut));
         var flat = PanelFlattener.Flatten(cut);
         ImmutableArray<AddedPiece> added = [.. WindowPieces.Make(job, openings.Windows), .. HubPatchPieces.Make(job, shell, cut), .. SplashBand.Make(job, shell, cut, flat)];
         var finishing = PieceFinisher.Finish(job, shell, cut, flat, added);
-        var faults = finishing.Faults.AddRange(BulkCheck.Faults(job, bulks));
+        var bulks = BulkCounter.Count(job, cut, CrossingFinder.Find(shell, cut), PatchedHubs.Of(job, shell, cut, finishing.Set));
+        ImmutableArray<Fault> faults = [.. finishing.Faults, .. BulkCheck.Faults(job, bulks), .. HubPatchCheck.Faults(job, shell, cut)];
         if (!faults.IsEmpty)
         {
             return new WorkshopOutcome(null, faults);
@@ -77,6 +77,7 @@ public static class Corridor
                     .Concat(HemCheck.Check(job, shell, cut))
                     .Concat(SeamWishCheck.Notices(job, plan))
                     .Concat(BulkCheck.Notices(job, bulks))
+                    .Concat(HubPatchCheck.Notices(job, shell, cut))
                     .Concat(finishing.Notices)
                     .Concat(openings.Notices)
                     .Concat(Cautions.For(job, estimate))

@@ -13,6 +13,9 @@ namespace CoverPattern.Patterns.Openings;
 /// <param name="Allowance">Cloth of the shell inside the rim, millimetres.</param>
 public sealed record Region(string Label, string Purpose, SurfacePoint Centre, double Radius, Point2 Up, double Allowance)
 {
+    /// <summary>Width of what is sewn on round its border, outside of it, millimetres.</summary>
+    public double RingMm { get; init; }
+
     /// <summary>Its border: ring, counter-clockwise seen from outside, of the circle's exact area.</summary>
     public ImmutableArray<SurfacePoint> Outline =>
         [.. Circles.Unsnapped(Centre.At, Radius).Select(point => Centre with { At = point })];

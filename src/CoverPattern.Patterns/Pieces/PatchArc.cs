@@ -41,6 +41,8 @@ internal static class PatchArc
         [
             .. Enumerable.Range(0, steps + 1).Select(i => from + (sweep * i / steps))
                 .Select(angle => Grid.Snap(corner + (radius * new Point2(Math.Cos(angle), Math.Sin(angle)))))
+                // Where an edge has no allowance the first point lies on the cut line and may be rounded beyond it.
+                .SkipWhile(point => ExactPredicates.Locate(ring, Grid.ToSteps(point)) < 0)
                 .TakeWhile(point => ExactPredicates.Locate(ring, Grid.ToSteps(point)) >= 0),
         ];
         if (path.Length > 1)

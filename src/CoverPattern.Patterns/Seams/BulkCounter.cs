@@ -21,14 +21,16 @@ public static class BulkCounter
     /// <param name="job">Stops, corners, patches, hem and the cloth's thickness are read.</param>
     /// <param name="cut">The surface cut up.</param>
     /// <param name="crossings">Its crossings.</param>
-    public static ImmutableArray<CrossingBulk> Count(Job job, Subdivision cut, ImmutableArray<Crossing> crossings)
+    /// <param name="patched">Labels of hubs with patches, one entry a patch.</param>
+    public static ImmutableArray<CrossingBulk> Count(Job job, Subdivision cut, ImmutableArray<Crossing> crossings, ImmutableArray<string> patched)
     {
         ArgumentNullException.ThrowIfNull(job);
         ArgumentNullException.ThrowIfNull(cut);
-        return [.. crossings.Select(crossing => CountOne(job, cut, crossing))];
+        var patches = patched.ToLookup(hub => hub, StringComparer.Ordinal);
+        return [.. crossings.Select(crossing => CountOne(job, cut, crossing, patches[crossing.Label].Count()))];
     }
 
-    private static CrossingBulk CountOne(Job job, Subdivision cut, Crossing crossing)
+    private static CrossingBulk CountOne(Job job, Subdivision cut, Crossing crossing, int patches)
     {
         var atHub = crossing.Place is CrossingPlace.Hub or CrossingPlace.BaseHub;
         var arcs = crossing.Arcs.Select(arc => cut.Arcs[arc]).ToArray();
@@ -40,7 +42,7 @@ public static class BulkCounter
             plies *= 1 + (job.Hem.Depth.Millimetres > 0 ? 1 : 0) + (job.Hem.TurnUnder.Millimetres > 0 ? 1 : 0);
         }
 
-        plies += atHub ? job.Marks.PatchesAtHub : 0;
+        plies += patches;
         return new CrossingBulk(
             crossing,
             seams.Length,

@@ -2,6 +2,7 @@ using System;
 using System.Collections.Immutable;
 using System.Linq;
 using CoverPattern.Patterns.Jobs;
+using CoverPattern.Patterns.Pieces;
 using CoverPattern.Patterns.Seams;
 
 namespace CoverPattern.Patterns.Tests.Seams;
@@ -54,7 +55,7 @@ public class BulkCounterTests
     {
         var plain = With(MakeUpForm.Plain, stops: false);
         var trimmed = plain with { Seam = plain.Seam with { Corners = CornerStyle.Trimmed } };
-        var patched = trimmed with { Marks = MarkWish.Bare with { HubPatches = HubPatchPlace.Both } };
+        var patched = trimmed with { Marks = Patches(HubPatchPlace.Both) };
 
         // By hand, as above: 3 x (1 + 4) = 15; pressed open 2 x (1 + 2) = 6; two patches more.
         Assert.Equal([15, 6, 8], new[] { plain, trimmed, patched }.Select(job => Bulks(job).Where(bulk => bulk.Seams == 6).Max(bulk => bulk.Plies)));
@@ -135,15 +136,17 @@ public class BulkCounterTests
         return job with
         {
             Seam = SeamWish.Of(form, Jobs.Mm(15)) with { StopAtHubs = stops },
-            Marks = MarkWish.Bare with { HubPatches = stops ? HubPatchPlace.Outside : HubPatchPlace.None },
+            Marks = Patches(stops ? HubPatchPlace.Outside : HubPatchPlace.None),
             Cloths = [job.Cloths[0] with { Thickness = Jobs.Mm(0.5) }],
         };
     }
+
+    private static MarkWish Patches(HubPatchPlace place) => MarkWish.Bare with { HubPatches = place, PatchDiameter = Jobs.Mm(180), ApexDiameter = Jobs.Mm(260) };
 
     private static ImmutableArray<CrossingBulk> Bulks(Job job)
     {
         var shell = Jobs.Shell(job);
         var cut = Subdivider.Cut(shell, SeamPlanner.Plan(job, shell, PanelPlan.SingleFacets(shell)));
-        return BulkCounter.Count(job, cut, CrossingFinder.Find(shell, cut));
+        return BulkCounter.Count(job, cut, CrossingFinder.Find(shell, cut), PatchedHubs.Of(job, shell, cut, new PieceSet([], [])));
     }
 }

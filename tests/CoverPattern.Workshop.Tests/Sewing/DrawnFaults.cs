@@ -148,7 +148,7 @@ internal static class DrawnFaults
             && (point - to).Dot(from - to) > Tolerances.SamePlace * from.DistanceTo(to);
     }
 
-    private static bool IsInside(IReadOnlyList<FlatPoint> ring, FlatPoint point)
+    internal static bool IsInside(IReadOnlyList<FlatPoint> ring, FlatPoint point)
     {
         var inside = false;
         for (var i = 0; i < ring.Count; i++)
@@ -163,5 +163,5 @@ internal static class DrawnFaults
         return inside;
     }
 
-    private static double DistanceTo(IReadOnlyList<FlatPoint> ring, FlatPoint point) => PatternFaults.DistanceTo(ring, point);
+    internal static double DistanceTo(IReadOnlyList<FlatPoint> ring, FlatPoint point) => PatternFaults.DistanceTo(ring, point);
 }

@@ -38,8 +38,8 @@ public class PlantedFaultTests
         ["a fold bent to another edge"] = (
             file => file.FirstWithSkirt()["folds"]![0]!["to"] = file.FirstWithSkirt()["facets"]![1]![0]!.DeepClone(), "does not lie between two facets"),
         ["a skirt cut off"] = (CutSkirtOff, "neither run nor fold"),
-        ["a piece missing"] = (file => file["pieces"]!.AsArray().RemoveAt(30), "which is not there"),
-        ["a piece of one cover missing"] = (file => file["pieces"]!.AsArray().RemoveAt(110), "has 0 pieces on"),
+        ["a piece missing"] = (file => file.Remove(file.Piece(30)), "which is not there"),
+        ["a piece of one cover missing"] = (file => file.Remove(file.Piece(110)), "has 0 pieces on"),
         ["a label doubled"] = (file => file.Piece(30)["label"] = (string)file.Piece(31)["label"]!, "stands on 2 pieces"),
         ["a cover's name wrong"] = (file => file.Piece(209)["label"] = "C3 P9.5", "pieces are of"),
         ["a partner on the other cover"] = (JoinToOtherCover, "which is not there"),
@@ -62,6 +62,9 @@ public class PlantedFaultTests
         ["a cut line that does not step in"] = (FillStep, "the cut line does not step"),
         ["a patch drawn beyond the cloth"] = (file => file.Pattern(1)["lines"]!.AsArray().First(IsPatch)!["path"]![0] = new JsonArray(-50, -50), "outside the cut line"),
         ["a pivot where nothing bends"] = (file => file.Pattern(1)["drills"]!.AsArray().Add(Drill(file.Pattern(1)["sewLine"]![0]!, "pivot")), "has 1 pivot marks"),
+        ["a tie pierced though none was asked for"] = (file => Tied(file)["drills"]!.AsArray().First(IsTie)!["pierced"] = true, "pierced though"),
+        ["a patch of a hub missing"] = (file => file.Remove(file.PieceOf("C1 H3.02-out")), "at C1 H3.02 are not the 1"),
+        ["a patch of a hub smaller than drawn"] = (file => file.PieceOf("C2 H3.02-out")["pattern"] = (string)file.PieceOf("C2 H5.01-out")["pattern"]!, "at C2 H3.02 are not the 1"),
         ["a seam with two names"] = (file => file.Piece(70)["runs"]![0]!["arc"] = "S999", "by S"),
     };
 
@@ -150,7 +153,7 @@ public class PlantedFaultTests
 
     private static JsonNode Tied(JsonNode file) => file.Patterns().First(pattern => pattern["drills"]!.AsArray().Any(IsTie));
 
-    private static JsonObject Drill(JsonNode at, string purpose) => new() { ["at"] = at.DeepClone(), ["purpose"] = purpose };
+    private static JsonObject Drill(JsonNode at, string purpose) => new() { ["at"] = at.DeepClone(), ["purpose"] = purpose, ["pierced"] = false };
 
     /// <summary>The first tie of a pattern, moved along its seam.</summary>
     private static void MoveTie(JsonNode file, double step)

@@ -16,17 +16,27 @@ internal static class PlantedFaults
         return file.ToJsonString();
     }
 
-    internal static JsonNode Pattern(this JsonNode file, int i) => file["patterns"]![i]!;
+    internal static JsonNode Pattern(this JsonNode file, int i) => file.Patterns().ElementAt(i);
 
-    internal static JsonNode Piece(this JsonNode file, int i) => file["pieces"]![i]!;
+    internal static JsonNode Piece(this JsonNode file, int i) => file.Pieces().ElementAt(i);
 
-    internal static IEnumerable<JsonNode> Patterns(this JsonNode file) => file["patterns"]!.AsArray()!;
+    /// <summary>All patterns but those of patches.</summary>
+    internal static IEnumerable<JsonNode> Patterns(this JsonNode file) => file["patterns"]!.AsArray().Where(pattern => (string)pattern!["kind"]! != "patch")!;
 
-    internal static IEnumerable<JsonNode> Pieces(this JsonNode file) => file["pieces"]!.AsArray()!;
+    /// <summary>All pieces but patches.</summary>
+    internal static IEnumerable<JsonNode> Pieces(this JsonNode file)
+    {
+        var ids = file.Patterns().Select(pattern => (string)pattern["id"]!).ToHashSet(StringComparer.Ordinal);
+        return file.AllPieces().Where(piece => ids.Contains((string)piece["pattern"]!));
+    }
+
+    internal static IEnumerable<JsonNode> AllPieces(this JsonNode file) => file["pieces"]!.AsArray()!;
+
+    internal static void Remove(this JsonNode file, JsonNode piece) => file["pieces"]!.AsArray().Remove(piece);
 
     internal static IEnumerable<JsonNode> Runs(this JsonNode owner) => owner["runs"]!.AsArray()!;
 
-    internal static JsonNode PieceOf(this JsonNode file, string label) => file.Pieces().Single(piece => (string)piece["label"]! == label);
+    internal static JsonNode PieceOf(this JsonNode file, string label) => file.AllPieces().Single(piece => (string)piece["label"]! == label);
 
     internal static JsonNode PatternOf(this JsonNode file, JsonNode piece) => file.Patterns().Single(pattern => (string)pattern["id"]! == (string)piece["pattern"]!);
 

@@ -18,14 +18,15 @@ public class SampleTests
     private static readonly Dictionary<string, SewingOrder> Ordered = new(StringComparer.Ordinal)
     {
         // 4 m across the lowest hubs, which lie on the equator; hub 22 + padding 3; default hem 38 + 12.
-        // Felled seams stop short of hubs unless the job says otherwise.
-        ["garden-2v"] = new(new CoverSizes(2, 3, 2000, 25, 80, 0.004), "felled", 12, 50, 2, HasFace: false, GrainRule.EitherWay) { StopsAtHubs = true, HemDepth = 38 },
+        // Felled seams stop short of hubs unless the job says otherwise, under a patch outside.
+        ["garden-2v"] = new(new CoverSizes(2, 3, 2000, 25, 80, 0.004), "felled", 12, 50, 2, HasFace: false, GrainRule.EitherWay) { StopsAtHubs = true, HemDepth = 38, PatchesAtHub = 1 },
 
         // 6 m across the sphere; hub 22; ease 0.3 %; default drop and hem; seven windows of 480 with 35, 20 and 12 mm.
         ["glasshouse-2v"] = new(new CoverSizes(2, 3, 3000, 22, 60, 0.003), "felled", 15, 50, 2, HasFace: true, GrainRule.EitherWay)
         {
             StopsAtHubs = true,
             HemDepth = 38,
+            PatchesAtHub = 1,
             Windows = [.. new[] { "F1.02", "F1.06", "F1.10", "F1.14", "F2.01", "F2.07", "F2.13" }
                 .Select(facet => new WindowOrder(facet, 240, 275, 260, 12, HasScreen: true, 0, facet[1] == '2' ? -30 : 0))],
         },

@@ -47,6 +47,12 @@ internal sealed record SewingOrder(
     /// <summary>Distance of ties from their hub along the seam, millimetres; null when none were ordered.</summary>
     internal double? TieDistance { get; init; }
 
+    /// <summary>Whether marks are pierced where a hole is covered.</summary>
+    internal bool Pierces { get; init; }
+
+    /// <summary>Patches over each hub that has room for one.</summary>
+    internal int PatchesAtHub { get; init; }
+
     /// <summary>The make-up of a seam, as the job names it.</summary>
     /// <param name="isRow">Whether it lies between two rows; else it is an upright.</param>
     /// <param name="isClosing">Whether it is a part of the seam that is sewn last.</param>

@@ -25,7 +25,7 @@ internal static class SewingUp
         string[] marks = [.. file.Patterns.SelectMany(pattern => PatternFaults.OfMarks(pattern, order).Concat(DrawnFaults.OfPattern(pattern)))];
 
         // Lists or shapes that do not hold together cannot be sewn at all.
-        return forms.Length > 0 ? [.. forms, .. marks] : [.. marks, .. SewnFaults(file, order, cover), .. WindowFaults.Find(all, order, cover)];
+        return forms.Length > 0 ? [.. forms, .. marks] : [.. marks, .. SewnFaults(file, order, cover, all), .. WindowFaults.Find(all, order, cover)];
     }
 
     private static IEnumerable<string> CornerFaults(SewnFile file, TrueCover cover)
@@ -39,7 +39,7 @@ internal static class SewingUp
             select $"Piece {piece.Label} has {pair.Second.Count} corners on {pair.First}, the cover {cover.Faces[pair.First].Corners.Count}.";
     }
 
-    private static IEnumerable<string> SewnFaults(SewnFile file, SewingOrder order, TrueCover cover)
+    private static IEnumerable<string> SewnFaults(SewnFile file, SewingOrder order, TrueCover cover, SewnFile all)
     {
         var lifter = new PieceLifter(order, cover, file);
         var placed = file.Pieces.ToDictionary(piece => piece.Label, lifter.Lift);
@@ -70,7 +70,7 @@ internal static class SewingUp
             }
         }
 
-        foreach (var fault in AreaFaults([.. placed.Values], order, cover))
+        foreach (var fault in AreaFaults([.. placed.Values], order, cover).Concat(new PatchFaults(all, order, cover).Find([.. placed.Values], new WindowShop(all, order, cover))))
         {
             yield return fault;
         }

@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using System.Linq;
 using System.Text.Json;
@@ -15,8 +16,21 @@ internal sealed record SewnFile(IReadOnlyList<SewnPattern> Patterns, IReadOnlyLi
         var patches = root.GetProperty("patterns").EnumerateArray().Where(pattern => TextOf(pattern, "kind") == "patch").Select(pattern => TextOf(pattern, "id")).ToHashSet();
         return new SewnFile(
             [.. root.GetProperty("patterns").EnumerateArray().Where(pattern => TextOf(pattern, "kind") != "patch").Select(ReadPattern)],
-            [.. root.GetProperty("pieces").EnumerateArray().Where(piece => !patches.Contains(TextOf(piece, "pattern"))).Select(ReadPiece)]);
+            [.. root.GetProperty("pieces").EnumerateArray().Where(piece => !patches.Contains(TextOf(piece, "pattern"))).Select(ReadPiece)])
+        {
+            Patches =
+            [
+                .. from piece in root.GetProperty("pieces").EnumerateArray()
+                   where patches.Contains(TextOf(piece, "pattern"))
+                   let pattern = root.GetProperty("patterns").EnumerateArray().First(pattern => TextOf(pattern, "id") == TextOf(piece, "pattern"))
+                   let label = TextOf(piece, "label")
+                   select new SewnPatch(label, label[..(label.LastIndexOf(' ') + 1)], Math.Sqrt(FlatPoint.AreaOf(Ring(pattern.GetProperty("cutLine"))) / Math.PI)),
+            ],
+        };
     }
+
+    /// <summary>Round patches over hubs and under clips.</summary>
+    internal IReadOnlyList<SewnPatch> Patches { get; init; } = [];
 
     /// <summary>The pieces that lie on the frame, with nothing but their outlines: what was there before any window.</summary>
     internal SewnFile Shell()
@@ -47,6 +61,7 @@ internal sealed record SewnFile(IReadOnlyList<SewnPattern> Patterns, IReadOnlyLi
         [.. pattern.GetProperty("facets").EnumerateArray().Select(Ring)])
     {
         Drills = [.. pattern.GetProperty("drills").EnumerateArray().Select(drill => (Point(drill.GetProperty("at")), TextOf(drill, "purpose")))],
+        Pierced = [.. pattern.GetProperty("drills").EnumerateArray().Where(drill => drill.GetProperty("pierced").GetBoolean()).Select(drill => Point(drill.GetProperty("at")))],
         Lines = [.. pattern.GetProperty("lines").EnumerateArray().Select(line => (Ring(line.GetProperty("path")), TextOf(line, "purpose")))],
         Kind = TextOf(pattern, "kind"),
         Cutouts = [.. pattern.GetProperty("cutouts").EnumerateArray().Select(ReadCutout)],
@@ -110,6 +125,9 @@ internal sealed record SewnPattern(
     /// <summary>Marks inside, each with its purpose.</summary>
     internal IReadOnlyList<(FlatPoint At, string Purpose)> Drills { get; init; } = [];
 
+    /// <summary>Places of those that are pierced.</summary>
+    internal IReadOnlyList<FlatPoint> Pierced { get; init; } = [];
+
     /// <summary>Drawn lines, each with its purpose.</summary>
     internal IReadOnlyList<(IReadOnlyList<FlatPoint> Path, string Purpose)> Lines { get; init; } = [];
 
@@ -117,6 +135,9 @@ internal sealed record SewnPattern(
 
     internal IReadOnlyList<SewnCutout> Cutouts { get; init; } = [];
 }
+
+/// <summary>A patch as the file tells it; its radius by the area of its cut line.</summary>
+internal sealed record SewnPatch(string Label, string Cover, double Radius);
 
 /// <summary>A hole as the file tells it.</summary>
 internal sealed record SewnCutout(IReadOnlyList<FlatPoint> Rim, IReadOnlyList<FlatPoint> CutLine, SewnRun Run);

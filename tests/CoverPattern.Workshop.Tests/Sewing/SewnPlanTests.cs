@@ -72,6 +72,33 @@ public class SewnPlanTests
         ["a strip that belongs elsewhere"] = ("bands", file => Rename(file, "B1.2k", "B2.2k"), "hangs below pieces it is not named for"),
     };
 
+    /// <summary>What is planted into rows in five parts cut elsewhere than at the sector edges, which have inside corners.</summary>
+    private static readonly Dictionary<string, (Action<JsonNode> Change, string Found)> PlantedAtCorners = new(StringComparer.Ordinal)
+    {
+        ["a clip through the sew line"] = (file => Clipped(file)["lines"]!.AsArray().First(IsClip)!["path"]![1] = Inward(file), "runs through the sew line"),
+        ["a clip that ends too soon"] = (file => Clipped(file)["lines"]!.AsArray().First(IsClip)!["path"]![1] = Clipped(file)["lines"]!.AsArray().First(IsClip)!["path"]![0]!.DeepClone(), "mm from the corner"),
+        ["a clip patch missing"] = (file => file.Remove(file.AllPieces().First(IsClipPatch)), "0 patches of"),
+        ["a clip patch for another hub"] = (file => file.AllPieces().First(IsClipPatch)["label"] = "H1.01-clip9", "clips drawn at H1.01"),
+        ["a clip patch not drawn"] = (file => Clipped(file)["lines"]!.AsArray().Remove(Clipped(file)["lines"]!.AsArray().First(line => (string)line!["purpose"]! == "clip patch")), "no patch is drawn"),
+        ["a pivot without a hole though it is covered"] = (file => Clipped(file)["drills"]!.AsArray().First(drill => (string)drill!["purpose"]! == "pivot")!["pierced"] = false, "was to be pierced"),
+    };
+
+    public static IEnumerable<object[]> CornerNames() => PlantedAtCorners.Keys.Select(name => new object[] { name });
+
+    [Theory]
+    [MemberData(nameof(CornerNames))]
+    public void Faults_PlantedAtInsideCorners_Found(string name)
+    {
+        var (change, found) = PlantedAtCorners[name];
+        var job = ThreeV with { Panels = [.. Plans["bands in seven parts"]], Seam = SeamWish.Of(MakeUpForm.Plain, SewingJobs.Mm(13)), Marks = MarkWish.Bare with { Pierce = true } };
+        var good = SewingJobs.PiecesText(job);
+
+        var faults = SewingUp.Faults(PlantedFaults.Plant(good, change), SewingJobs.OrderOf(job));
+
+        Assert.Empty(SewingUp.Faults(good, SewingJobs.OrderOf(job)));
+        Assert.Contains(faults, fault => fault.Contains(found, StringComparison.Ordinal));
+    }
+
     public static IEnumerable<object[]> PlantedNames() => Planted.Keys.Select(name => new object[] { name });
 
     [Theory]
@@ -107,6 +134,21 @@ public class SewnPlanTests
             Assert.All(crossing, fault => Assert.Contains("cross each other", fault.Allowed, StringComparison.Ordinal));
             Assert.True(crossing.Length == 0 || job.Skirt.Drop.Millimetres < 100 || job.Panels.Any(panel => panel.Form is PanelForm.Gores or PanelForm.Group || panel.Parts is not null));
         }
+    }
+
+    private static bool IsClip(JsonNode? line) => (string)line!["purpose"]! == "clip";
+
+    private static bool IsClipPatch(JsonNode piece) => ((string)piece["label"]!).Contains("-clip", StringComparison.Ordinal);
+
+    private static JsonNode Clipped(JsonNode file) => file.Patterns().First(pattern => pattern["lines"]!.AsArray().Any(IsClip));
+
+    /// <summary>As far beyond the sew line's corner as the clip ends short of it.</summary>
+    private static JsonArray Inward(JsonNode file)
+    {
+        var path = Clipped(file)["lines"]!.AsArray().First(IsClip)!["path"]!;
+        var (outer, inner) = (new FlatPoint((double)path[0]![0]!, (double)path[0]![1]!), new FlatPoint((double)path[1]![0]!, (double)path[1]![1]!));
+        var beyond = inner + ((4 / outer.DistanceTo(inner)) * (inner - outer));
+        return new JsonArray(beyond.X, beyond.Y);
     }
 
     private static PanelWish Group(string name, params string[] facets) => new(PanelForm.Group) { Name = name, Facets = [.. facets] };

@@ -30,7 +30,7 @@ internal sealed class WindowShop
     {
         var face = cover.Faces[window.Facet];
         var (right, up) = (face.Round, face.Outward.Cross(face.Round));
-        var middle = Incentre(face.Corners) + (window.Right * right) + (window.Up * up);
+        var middle = MiddleOf(window);
         return (
             from entry in placed.Values
             where entry.Piece.Cover == name && entry.Piece.Facets.Contains(window.Facet)
@@ -38,6 +38,13 @@ internal sealed class WindowShop
             from hole in patterns[entry.Piece.Pattern].Cutouts.Select((cutout, i) => (cutout, Run: entry.Pattern.Runs.Count + i))
             where way.Lift(MiddleOf(hole.cutout.Rim)).DistanceTo(middle) <= Tolerances.OnCover
             select new WindowHost(pieces[entry.Piece.Label], hole.cutout, hole.Run, way, middle, right, up)).FirstOrDefault();
+    }
+
+    /// <summary>Where the middle of a window was ordered.</summary>
+    internal SpacePoint MiddleOf(WindowOrder window)
+    {
+        var face = cover.Faces[window.Facet];
+        return Incentre(face.Corners) + (window.Right * face.Round) + (window.Up * face.Outward.Cross(face.Round));
     }
 
     /// <summary>The marks of a rim, on the cover.</summary>

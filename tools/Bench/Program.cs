@@ -7,11 +7,12 @@ return args switch
     ["dome", .. var rest] => Bench.DomeBench.Run(rest),
     ["large"] => Bench.LargeSetBench.Run(),
     ["collisions", .. var rest] => Bench.CollisionBench.Run(rest),
+    ["frames", .. var rest] => Bench.FrameBench.Run(rest),
     _ => Usage(),
 };
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: bench corridor|nesting|dome|large|collisions [options]");
+    Console.Error.WriteLine("usage: bench corridor|nesting|dome|large|collisions|frames [options]");
     return 1;
 }

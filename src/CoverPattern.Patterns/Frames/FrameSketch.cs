@@ -132,7 +132,7 @@ internal sealed class FrameSketch
 
     /// <summary>
     /// Begins with the edge whose two hubs are in one ring; the warp will run along it. Of several such the most level,
-    /// of equally level ones the longest, of equally long ones the first round from the front.
+    /// of equally level ones the longest, of equally long ones the lowest, then the first round from the front.
     /// </summary>
     private static ImmutableArray<int> RingEdgeFirst(ImmutableArray<int> face, ImmutableArray<Hub> hubs)
     {
@@ -140,7 +140,9 @@ internal sealed class FrameSketch
         var step = sides.Min(side => Math.Abs(side.From.Ring - side.To.Ring));
         sides = [.. sides.Where(side => Math.Abs(side.From.Ring - side.To.Ring) == step)];
         sides = Least(sides, side => Math.Abs(side.From.Position.Z - side.To.Position.Z) / Length(side.From, side.To), Alike);
-        sides = Least(sides, side => -Length(side.From, side.To), Alike * Length(sides[0].From, sides[0].To));
+        var alike = Alike * Length(sides[0].From, sides[0].To);
+        sides = Least(sides, side => -Length(side.From, side.To), alike);
+        sides = Least(sides, side => side.From.Position.Z + side.To.Position.Z, alike);
         var start = sides.MinBy(side => Bearing(Point3.Between(side.From.Position, side.To.Position, 0.5))).Start;
         return [.. face[start..], .. face[..start]];
     }

@@ -11,4 +11,9 @@ internal sealed record CoverSizes(int Frequency, int Rows, double Radius, double
 {
     /// <summary>What was ordered below the base hubs.</summary>
     internal BaseOrder Base { get; init; } = new();
+
+    /// <summary>The frame where it is not the icosahedron, vertex up; then frequency, rows and radius say nothing.</summary>
+    internal TrueMesh? Frame { get; init; }
+
+    internal TrueMesh Mesh => Frame ?? TrueMesh.Of(new TrueFrame(Frequency, Rows), Radius);
 }

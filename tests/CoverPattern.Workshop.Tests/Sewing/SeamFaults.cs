@@ -61,7 +61,7 @@ internal static class SeamFaults
     {
         var (side, otherSide) = (here.Piece.Pattern.Runs[here.Run].Side, there.Piece.Pattern.Runs[there.Run].Side);
         var (face, other) = (here.Piece.FaceOf(here.Run), there.Piece.FaceOf(there.Run));
-        var isUpright = SewnPlan.RowOf(face.Label) == SewnPlan.RowOf(other.Label) && !SewnPlan.IsSingle(here.Piece.Piece) && !SewnPlan.IsSingle(there.Piece.Piece);
+        var isUpright = SewnPlan.RowOf(face.Label) == SewnPlan.RowOf(other.Label) && !plan.IsSingle(here.Piece.Piece) && !plan.IsSingle(there.Piece.Piece);
         var isOver = LiesOver(face, other, isUpright) != plan.Turned.Contains(SewnPlan.Pair(face.Label, other.Label));
         if (side != (isOver ? "over" : "under") || otherSide != (isOver ? "under" : "over"))
         {

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Collections.Immutable;
 using System.Linq;
 using System.Text;
 using CoverPattern.Files.Results;
@@ -46,8 +47,10 @@ internal static class SewingJobs
         new([.. facets], null, Mm(aperture), Mm(35), Mm(20), Mm(12), "clear") { Screen = "mesh" };
 
     /// <summary>The order as the assembler is told it.</summary>
-    internal static SewingOrder OrderOf(Job job) => new(
-        new CoverSizes(job.Frame.Frequency, job.Frame.Rows, job.Frame.Size.Millimetres, job.StandOff.TubeRadius.Millimetres, job.Skirt.Drop.Millimetres, job.Ease) { Base = BaseOf(job) },
+    /// <param name="job">Its frame is the icosahedron with a corner up unless another is given.</param>
+    /// <param name="frame">The frame in the tests' own numbers.</param>
+    internal static SewingOrder OrderOf(Job job, TrueMesh? frame = null) => new(
+        new CoverSizes(job.Frame.Frequency, job.Frame.Rows, job.Frame.Size.Millimetres, job.StandOff.TubeRadius.Millimetres, job.Skirt.Drop.Millimetres, job.Ease) { Base = BaseOf(job), Frame = frame },
         FormOf(job.Seam.MakeUp),
         job.Seam.MakeUp.Width.Millimetres,
         job.Hem.Depth.Millimetres + job.Hem.TurnUnder.Millimetres + (job.Hem.Fitting?.Millimetres ?? 0),
@@ -64,7 +67,7 @@ internal static class SewingJobs
         TieDistance = job.Marks.Ties == TieRule.None ? null : job.Marks.TieDistance.Millimetres,
         Pierces = job.Marks.Pierce,
         PatchesAtHub = job.Marks.HubPatches switch { HubPatchPlace.None => 0, HubPatchPlace.Both => 2, _ => 1 },
-        Plan = PlanOf(job),
+        Plan = PlanOf(job, frame),
         Windows = [.. job.Windows.SelectMany(wish => wish.Facets.Select(facet => new WindowOrder(
             facet,
             wish.Aperture.Millimetres / 2,
@@ -89,22 +92,27 @@ internal static class SewingJobs
     };
 
     /// <summary>What the job's panels mean, read by eye: an icosahedron has five sectors.</summary>
-    private static SewnPlan PlanOf(Job job)
+    private static SewnPlan PlanOf(Job job, TrueMesh? frame)
     {
+        var (rows, sectors) = (frame?.Rows ?? job.Frame.Rows, frame?.Sectors ?? 5);
         var named = job.Panels.Where(panel => panel.Rows is not null).SelectMany(panel => Enumerable.Range(panel.Rows!.First, panel.Rows.Last - panel.Rows.First + 1))
             .Concat(job.Panels.SelectMany(panel => panel.Facets).Select(SewnPlan.RowOf)).ToHashSet();
-        int[] RowsOf(PanelWish panel) => panel.Rows is { } rows
-            ? [.. Enumerable.Range(rows.First, rows.Last - rows.First + 1)]
-            : [.. Enumerable.Range(1, job.Frame.Rows).Where(row => !named.Contains(row))];
+        int[] RowsOf(PanelWish panel) => panel.Rows is { } own
+            ? [.. Enumerable.Range(own.First, own.Last - own.First + 1)]
+            : [.. Enumerable.Range(1, rows).Where(row => !named.Contains(row))];
         return new SewnPlan(
             job.Panels.Where(panel => panel.Form == PanelForm.Bands)
-                .SelectMany(panel => RowsOf(panel).Select(row => (row, Parts: panel.Parts ?? (panel.Longest is null && panel.At.IsEmpty ? 5 : 0)))).ToDictionary(),
+                .SelectMany(panel => RowsOf(panel).Select(row => (row, Parts: panel.Parts ?? (panel.Longest is null && panel.At.IsEmpty ? sectors : 0)))).ToDictionary(),
             [.. job.Panels.Where(panel => panel.Form == PanelForm.Gores).Select(RowsOf)],
             job.Panels.Where(panel => panel.Form == PanelForm.Group)
                 .OrderBy(panel => panel.Name.Length > 0)
                 .Select((panel, number) => (Name: panel.Name.Length > 0 ? panel.Name : FormattableString.Invariant($"K{number + 1}"), Facets: panel.Facets.ToArray()))
                 .ToDictionary(entry => entry.Name, entry => entry.Facets, StringComparer.Ordinal),
-            new HashSet<string>(StringComparer.Ordinal));
+            new HashSet<string>(StringComparer.Ordinal))
+        {
+            Sectors = sectors,
+            Bent = [.. frame?.BentTogether() ?? []],
+        };
     }
 
     private static BaseOrder BaseOf(Job job)
@@ -125,6 +133,15 @@ internal static class SewingJobs
 
     /// <summary>The text of pieces.json.</summary>
     internal static string PiecesText(Job job) => Encoding.UTF8.GetString(PiecesFile.Write(Finish(job).Set));
+
+    /// <summary>Why no pieces are made; empty where they are.</summary>
+    internal static ImmutableArray<Fault> FaultsOf(Job job)
+    {
+        var frame = FrameBuilder.Build(job.Frame);
+        var shell = ShellFitter.Fit(job, frame);
+        var faults = PanelPlanner.Plan(job, frame, shell).Faults;
+        return faults.IsEmpty ? Finish(job).Faults : faults;
+    }
 
     internal static PieceFinishing Finish(Job job)
     {

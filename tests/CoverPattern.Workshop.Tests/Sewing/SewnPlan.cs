@@ -13,10 +13,14 @@ namespace CoverPattern.Workshop.Tests.Sewing;
 internal sealed record SewnPlan(
     IReadOnlyDictionary<int, int> Bands, IReadOnlyList<int[]> Gores, IReadOnlyDictionary<string, string[]> Groups, IReadOnlySet<string> Turned)
 {
-    private const int Sectors = 5;
-
     internal static readonly SewnPlan Single = new(
         new Dictionary<int, int>(), [], new Dictionary<string, string[]>(StringComparer.Ordinal), new HashSet<string>(StringComparer.Ordinal));
+
+    /// <summary>Turns that bring the frame to itself; an icosahedron with a corner up has five.</summary>
+    internal int Sectors { get; init; } = 5;
+
+    /// <summary>Facets that bend over a line without a strut and so are one piece.</summary>
+    internal IReadOnlyList<string[]> Bent { get; init; } = [];
 
     /// <summary>Row of a facet, from the deck up; 0 for a skirt face.</summary>
     internal static int RowOf(string face) => face.EndsWith('k') ? 0 : int.Parse(face[1..face.IndexOf('.', StringComparison.Ordinal)], CultureInfo.InvariantCulture);
@@ -24,7 +28,13 @@ internal sealed record SewnPlan(
     /// <summary>Two faces, the smaller label first.</summary>
     internal static string Pair(string face, string other) => string.CompareOrdinal(face, other) < 0 ? $"{face} {other}" : $"{other} {face}";
 
-    internal static bool IsSingle(SewnPiece piece) => piece.Label == piece.Cover + "P" + piece.Facets[0][1..] && piece.Facets.Count(face => !face.EndsWith('k')) == 1;
+    /// <summary>Whether a piece is one facet, or one that bends, with its skirt.</summary>
+    internal bool IsSingle(SewnPiece piece)
+    {
+        string[] facets = [.. piece.Facets.Where(face => !face.EndsWith('k'))];
+        return piece.Label == piece.Cover + "P" + piece.Facets[0][1..]
+            && (Bent.FirstOrDefault(set => set.Contains(facets[0]))?.ToHashSet().SetEquals(facets) ?? facets.Length == 1);
+    }
 
     /// <summary>Whether two faces of one piece may be slit from each other: in gores and groups, and where something closes round the cover.</summary>
     internal bool MaySlit(string face, string other)

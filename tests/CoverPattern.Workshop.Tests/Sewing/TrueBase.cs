@@ -19,14 +19,13 @@ internal sealed class TrueBase
     private readonly double deck;
 
     /// <param name="sizes">What was ordered.</param>
-    /// <param name="frame">The frame on the unit sphere.</param>
-    /// <param name="hubs">Its hubs at their size, lowest at z = 0.</param>
+    /// <param name="frame">The frame.</param>
+    /// <param name="hubs">Its hubs.</param>
     /// <param name="nodes">The same moved out by the stand-off.</param>
-    internal TrueBase(CoverSizes sizes, TrueFrame frame, IReadOnlyList<SpacePoint> hubs, IReadOnlyList<SpacePoint> nodes)
+    internal TrueBase(CoverSizes sizes, TrueMesh frame, IReadOnlyList<SpacePoint> hubs, IReadOnlyList<SpacePoint> nodes)
     {
         (this.sizes, this.hubs, this.nodes) = (sizes, hubs, nodes);
-        Hubs = [.. frame.Facets.Where(facet => facet.Stands && facet.RowFromTop == sizes.Rows).Select(facet => facet.Hubs[0])
-            .OrderBy(hub => TrueCover.Bearing([hubs[hub]]))];
+        Hubs = frame.Base;
         Lift = [.. Hubs.Select((hub, i) => Stated(i) - hubs[hub].Z)];
         var over = Hubs.Select((hub, i) => Stated(i) + Tilt(hubs[hub])).ToArray();
         deck = Order.Measured is not null ? 0 : Order.IsMean ? over.Average() : over.Min() - Order.Plinth;
@@ -72,7 +71,7 @@ internal sealed class TrueBase
         return Order.Fall * ((at.X * Math.Cos(angle)) + (at.Y * Math.Sin(angle)));
     }
 
-    private double HeightOf(SpacePoint node, TrueFrame frame, int hub, double[] local)
+    private double HeightOf(SpacePoint node, TrueMesh frame, int hub, double[] local)
     {
         var place = Hubs.ToList().IndexOf(hub);
         if (Order.Shape == "chords")

@@ -14,18 +14,17 @@ internal sealed class TrueClosing
 
     internal TrueClosing(CoverSizes sizes, TrueCover cover)
     {
-        var frame = new TrueFrame(sizes.Frequency, sizes.Rows);
-        var ring = frame.RingStarts.Count - 1;
-        var lowest = Enumerable.Range(frame.RingStarts[ring], frame.Hubs.Count - frame.RingStarts[ring]).ToArray();
+        var frame = sizes.Mesh;
+        var lowest = frame.Base;
         var rear = lowest.Min(hub => cover.Over(hub).X);
 
         // Of two at the rear the first one counter-clockwise from the front.
         var at = lowest.Where(hub => cover.Over(hub).X < rear + Same).MaxBy(hub => cover.Over(hub).Y);
         lines.Add((cover.Over(at + frame.Hubs.Count), cover.Over(at)));
-        for (; ring > Math.Min(1, frame.RingStarts.Count - 2); ring--)
+        var top = Enumerable.Range(0, frame.Hubs.Count).Max(frame.RingOf);
+        for (var ring = 1; ring < Math.Max(2, top); ring++)
         {
-            var (start, end) = (frame.RingStarts[ring - 1], frame.RingStarts[ring]);
-            var up = frame.Facets.Where(facet => facet.Hubs.Contains(at)).SelectMany(facet => facet.Hubs).Where(hub => hub >= start && hub < end).Distinct().ToArray();
+            var up = frame.Facets.Where(facet => facet.Hubs.Contains(at)).SelectMany(facet => facet.Hubs).Where(hub => frame.RingOf(hub) == ring).Distinct().ToArray();
             var steepest = up.Max(hub => Rise(cover.Over(at), cover.Over(hub)));
             var next = up.Where(hub => Rise(cover.Over(at), cover.Over(hub)) > steepest - Same)
                 .MaxBy(hub => Math.Round((cover.Over(at).X * cover.Over(hub).Y) - (cover.Over(at).Y * cover.Over(hub).X), 3));

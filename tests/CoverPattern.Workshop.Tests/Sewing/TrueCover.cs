@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
 using System.Linq;
 
 namespace CoverPattern.Workshop.Tests.Sewing;
@@ -16,7 +15,6 @@ internal sealed class TrueCover
     private const double OnEdge = 1;
     private const double LeastSkirt = 2;
     private const double LeastWidth = 1;
-    private const double SameBearing = 1e-9;
 
     private readonly CoverSizes sizes;
     private readonly List<SpacePoint> nodes = [];
@@ -35,7 +33,7 @@ internal sealed class TrueCover
     internal static TrueCover Build(CoverSizes sizes)
     {
         var cover = new TrueCover(sizes);
-        var frame = new TrueFrame(sizes.Frequency, sizes.Rows);
+        var frame = sizes.Mesh;
         cover.PlaceNodes(frame);
         cover.OutlineFaces(frame);
         cover.Clip();
@@ -43,9 +41,8 @@ internal sealed class TrueCover
     }
 
     /// <summary>A node for every hub, then one straight below every hub at the finished edge.</summary>
-    private void PlaceNodes(TrueFrame frame)
+    private void PlaceNodes(TrueMesh frame)
     {
-        var deck = frame.Hubs.Min(hub => hub.Z);
         var normals = frame.Hubs.Select(_ => new List<SpacePoint>()).ToArray();
         foreach (var facet in frame.Facets)
         {
@@ -56,7 +53,7 @@ internal sealed class TrueCover
 
         foreach (var (hub, i) in frame.Hubs.Select((hub, i) => (hub, i)))
         {
-            hubs.Add(sizes.Radius * (hub - new SpacePoint(0, 0, deck)));
+            hubs.Add(hub);
             nodes.Add(hubs[i] + TrueHubs.StepOf(normals[i], sizes.StandOff));
         }
 
@@ -67,14 +64,14 @@ internal sealed class TrueCover
     }
 
     /// <summary>One for every hub; those above the base have none and keep their place.</summary>
-    private SpacePoint[] Feet(TrueFrame frame)
+    private SpacePoint[] Feet(TrueMesh frame)
     {
         var feet = nodes.ToArray();
-        var standing = frame.Facets.Where(facet => facet.Stands && facet.RowFromTop == sizes.Rows).ToArray();
         SpacePoint Normal(int[] ring) => (nodes[ring[1]] - nodes[ring[0]]).Cross(nodes[ring[2]] - nodes[ring[0]]).Unit;
-        foreach (var hub in below!.Hubs)
+        foreach (var (facet, hub, _) in frame.BaseEdges)
         {
-            feet[hub] = below.FootOf(hub, Normal(standing.Single(facet => facet.Hubs[1] == hub).Hubs), Normal(standing.Single(facet => facet.Hubs[0] == hub).Hubs));
+            var before = frame.BaseEdges.Single(edge => edge.To == hub).Facet;
+            feet[hub] = below!.FootOf(hub, Normal(frame.Facets[before].Hubs), Normal(frame.Facets[facet].Hubs));
         }
 
         return feet;
@@ -101,44 +98,21 @@ internal sealed class TrueCover
         };
     }
 
-    private void OutlineFaces(TrueFrame frame)
+    private void OutlineFaces(TrueMesh frame)
     {
-        foreach (var (label, facet) in Labelled(frame))
+        foreach (var (label, _, ring, stands) in frame.Facets)
         {
-            var (from, to) = (facet.Hubs[0], facet.Hubs[1]);
-            outlines.Add(new Outline(label, facet.Hubs, facet.Stands ? (from, to) : (to, from)));
-            if (facet.RowFromTop == sizes.Rows && facet.Stands && Math.Max(heights[from], heights[to]) >= LeastSkirt)
-            {
-                int FootOf(int hub) => heights[hub] > 0 ? hub + frame.Hubs.Count : hub;
-                outlines.Add(new Outline(label + "k", [.. new[] { FootOf(from), FootOf(to), to, from }.Distinct()], (from, to))
-                {
-                    Own = sizes.Base.IsStrip ? Strip(from, to) : [],
-                });
-            }
+            outlines.Add(new Outline(label, ring, stands ? (ring[0], ring[1]) : (ring[1], ring[0])));
         }
-    }
 
-    private static IEnumerable<(string Label, (int RowFromTop, int[] Hubs, bool Stands) Facet)> Labelled(TrueFrame frame)
-    {
-        var rows = frame.Facets.Max(facet => facet.RowFromTop);
-        var longest = frame.Facets.GroupBy(facet => facet.RowFromTop).Max(row => row.Count());
-        string Padded(int number, int largest) =>
-            number.ToString(CultureInfo.InvariantCulture).PadLeft(largest.ToString(CultureInfo.InvariantCulture).Length, '0');
-        foreach (var row in frame.Facets.GroupBy(facet => rows + 1 - facet.RowFromTop))
+        foreach (var (facet, from, to) in frame.BaseEdges.Where(edge => Math.Max(heights[edge.From], heights[edge.To]) >= LeastSkirt))
         {
-            foreach (var (facet, i) in row.OrderBy(facet => Bearing(facet.Hubs.Select(hub => frame.Hubs[hub]))).Select((facet, i) => (facet, i)))
+            int FootOf(int hub) => heights[hub] > 0 ? hub + frame.Hubs.Count : hub;
+            outlines.Add(new Outline(frame.Facets[facet].Label + "k", [.. new[] { FootOf(from), FootOf(to), to, from }.Distinct()], (from, to))
             {
-                yield return ("F" + Padded(row.Key, rows) + "." + Padded(i + 1, longest), facet);
-            }
+                Own = sizes.Base.IsStrip ? Strip(from, to) : [],
+            });
         }
-    }
-
-    /// <summary>Of the corners' centre, counter-clockwise from +x seen from above.</summary>
-    internal static double Bearing(IEnumerable<SpacePoint> corners)
-    {
-        var centre = corners.Aggregate((sum, corner) => sum + corner);
-        var angle = Math.Atan2(centre.Y, centre.X);
-        return angle < -SameBearing ? angle + (2 * Math.PI) : angle;
     }
 
     private void Clip()

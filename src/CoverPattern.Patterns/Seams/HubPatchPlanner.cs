@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Collections.Immutable;
 using System.Linq;
+using CoverPattern.Geometry;
 using CoverPattern.Patterns.Jobs;
 using CoverPattern.Patterns.Shells;
 
@@ -10,7 +11,7 @@ namespace CoverPattern.Patterns.Seams;
 /// <summary>Gives every hub its patch, smaller where the room is small.</summary>
 public static class HubPatchPlanner
 {
-    // A patch leaves this much free to the finished edge, millimetres; the program's own choice.
+    // A patch leaves this much free to the finished edge and to rims, millimetres; the program's own choice.
     private const double ClearOfHem = 10;
 
     // It takes at most this share of the shortest line that ends at the hub, so that two patches never meet.
@@ -53,9 +54,20 @@ public static class HubPatchPlanner
         (TiePlanner.RingOf(hub) == top && hub.Place == CrossingPlace.Hub ? marks.ApexDiameter : marks.PatchDiameter).Millimetres / 2;
 
     private static double Room(Subdivision cut, CornerNodes nodes, IEnumerable<Crossing> hub, double aboveHem) => Math.Min(
-        aboveHem - ClearOfHem,
+        Math.Min(aboveHem, hub.SelectMany(crossing => crossing.Corners).Min(corner => ToRim(cut, corner))) - ClearOfHem,
         LargestShare * hub.SelectMany(crossing => crossing.Arcs).Select(arc => cut.Arcs[arc]).Where(arc => IsBetweenHubs(cut, nodes, arc))
             .Select(arc => arc.LengthMm).DefaultIfEmpty(double.PositiveInfinity).Min());
+
+    /// <summary>From a hub to the rims of openings in one of the patches round it.</summary>
+    private static double ToRim(Subdivision cut, PatchSide corner)
+    {
+        var (patch, at) = (cut.Patches[corner.Patch], cut.Patches[corner.Patch].Corners[corner.Edge]);
+        var bites = Enumerable.Range(0, patch.Corners.Length).Where(edge => cut.Arcs[patch.Arcs[edge]].Role == EdgeRole.Rim)
+            .Select(edge => Segments.Distance(patch.Corners[edge], patch.Corners[(edge + 1) % patch.Corners.Length], at));
+        var holes = patch.Holes.Where(hole => hole.Region.Radius is null)
+            .SelectMany(hole => hole.Ring.Select((point, i) => Segments.Distance(point, hole.Ring[(i + 1) % hole.Ring.Length], at)));
+        return bites.Concat(holes).DefaultIfEmpty(double.PositiveInfinity).Min();
+    }
 
     /// <summary>Lines down to the skirt's foot are bounded by the hem already.</summary>
     private static bool IsBetweenHubs(Subdivision cut, CornerNodes nodes, Arc arc) =>

@@ -43,7 +43,7 @@ public static class Corridor
 
         var openings = OpeningLayer.Lay(job, frame, shell);
         var plan = SeamPlanner.Plan(job, shell, panels);
-        ImmutableArray<Fault> wrong = [.. SeamWishCheck.Faults(job, shell, plan), .. openings.Faults, .. OpeningSeamCheck.Faults(job, shell, plan, openings.Windows), .. SplashCheck.Faults(job, shell)];
+        ImmutableArray<Fault> wrong = [.. SeamWishCheck.Faults(job, shell, plan), .. openings.Faults, .. OpeningSeamCheck.Faults(job, shell, plan, openings.Windows), .. OpeningSeamCheck.Faults(job, shell, plan, openings.Openings), .. SplashCheck.Faults(job, shell)];
         if (!wrong.IsEmpty)
         {
             return new WorkshopOutcome(null, wrong);
@@ -51,7 +51,7 @@ public static class Corridor
 
         var cut = HubStops.Shorten(job, shell, Subdivider.Cut(shell, plan, openings.Regions));
         var flat = PanelFlattener.Flatten(cut);
-        ImmutableArray<AddedPiece> added = [.. WindowPieces.Make(job, openings.Windows), .. HubPatchPieces.Make(job, shell, cut), .. SplashBand.Make(job, shell, cut, flat)];
+        ImmutableArray<AddedPiece> added = [.. WindowPieces.Make(job, openings.Windows), .. OpeningPieces.Make(openings, cut), .. HubPatchPieces.Make(job, shell, cut), .. SplashBand.Make(job, shell, cut, flat)];
         var finishing = PieceFinisher.Finish(job, shell, cut, flat, added);
         var bulks = BulkCounter.Count(job, cut, CrossingFinder.Find(shell, cut), PatchedHubs.Of(job, shell, cut, finishing.Set));
         ImmutableArray<Fault> faults = [.. finishing.Faults, .. BulkCheck.Faults(job, bulks), .. HubPatchCheck.Faults(job, shell, cut)];

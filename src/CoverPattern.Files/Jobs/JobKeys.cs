@@ -161,6 +161,7 @@ internal static class JobKeys
         new("windows[].screen", KeyKind.ClothName, "Mesh of the screens, one of the cloths; no screens without it.") { Least = 1, Most = 40 },
         new("windows[].right", KeyKind.SignedLength, "How far right of the facet's incentre, seen from outside.") { Least = -10_000, Most = 10_000 },
         new("windows[].up", KeyKind.SignedLength, "How far above the incentre, square to the facet's ring edge.") { Least = -10_000, Most = 10_000 },
+        .. OpeningKeys.All,
         new("clearances", KeyKind.Section, "What openings keep clear, from the outer edge of their rings; read where there are openings."),
         Length("clearances.tube", "To the wall of a strut's tube.", 0, 1000) with { Default = "20 mm", Standing = CommonPractice },
         Length("clearances.hub", "To the rim of a hub.", 0, 1000) with { Default = "20 mm", Standing = CommonPractice },
@@ -199,13 +200,17 @@ internal static class JobKeys
     /// <summary>Names of the keys of a section, for messages.</summary>
     internal static string Listing(string section) => string.Join(", ", In(section).Select(key => key.Name));
 
-    /// <summary>Places whose defaults may be confirmed, in a job of so many cloths and entries of windows.</summary>
-    internal static ImmutableArray<string> Confirmable(int cloths, int windows) =>
+    /// <summary>Places whose defaults may be confirmed, in a job of so many cloths and entries of windows and openings.</summary>
+    internal static ImmutableArray<string> Confirmable(int cloths, int windows, int openings) =>
     [
         .. All.Where(key => key.IsAssumable).SelectMany(key => key.Place.Contains("[]", StringComparison.Ordinal)
-            ? Enumerable.Range(0, key.Place.StartsWith("windows", StringComparison.Ordinal) ? windows : cloths).Select(index => key.Place.Replace("[]", FormattableString.Invariant($"[{index}]"), StringComparison.Ordinal))
+            ? Enumerable.Range(0, CountOf(key, cloths, windows, openings)).Select(index => key.Place.Replace("[]", FormattableString.Invariant($"[{index}]"), StringComparison.Ordinal))
             : [key.Place]),
     ];
+
+    /// <summary>Which count tells how many sections of a list there are.</summary>
+    private static int CountOf(JobKey key, int cloths, int windows, int openings) =>
+        key.Place.StartsWith("windows", StringComparison.Ordinal) ? windows : key.Place.StartsWith("openings", StringComparison.Ordinal) ? openings : cloths;
 
     private static JobKey Whole(string place, string meaning, double least, double most) =>
         new(place, KeyKind.Whole, meaning) { Least = least, Most = most };

@@ -44,7 +44,7 @@ public static class JobReader
         var date = top.Take<DateOnly>("date", Values.Day);
         var covers = top.Take<int>("covers", Values.Whole);
         var frame = FrameReader.Read(top.Section("frame"), notes, beside);
-        var standOff = ReadStandOff(top.Section("standOff"), top.States("windows"));
+        var standOff = ReadStandOff(top.Section("standOff"), top.States("windows") || top.States("openings"));
         var ease = top.Take<double>("ease", Values.Ratio);
         var deck = DeckReader.Read(top.Section("deck"), notes);
         var skirt = ReadSkirt(top.Section("skirt"));
@@ -59,11 +59,12 @@ public static class JobReader
         CheckSplash(skirt, cloths, notes);
         var rates = RatesReader.Read(top.Section("rates"), cloths, notes);
         var windows = WindowReader.Read(top.Sections("windows"), cloths, notes);
-        var clearances = WindowReader.ReadClearances(top.Section("clearances"), top.States("windows"));
+        var openings = OpeningReader.Read(top.Sections("openings"), cloths, notes);
+        var clearances = WindowReader.ReadClearances(top.Section("clearances"), top.States("windows") || top.States("openings"));
         var lay = ReadLay(top.Section("lay"));
         // Where the list of cloths is refused as a whole, nobody knows how many there are.
         var countOfCloths = notes.AreClean("cloths") ? cloths.Length : (int)JobKeys.Find("cloths")!.Most;
-        var confirmed = ConfirmedReader.Read(top.Items("confirmed"), (countOfCloths, windows.Length), notes);
+        var confirmed = ConfirmedReader.Read(top.Items("confirmed"), (countOfCloths, windows.Length, openings.Length), notes);
         var job = new Job(version, title, date, covers, frame, standOff, ease, skirt, hem, seam, cloths, lay, notes.Assumed, confirmed)
         {
             Deck = deck,
@@ -71,6 +72,7 @@ public static class JobReader
             MakeUps = table.Entries,
             Rates = rates,
             Windows = windows,
+            Openings = openings,
             Clearances = clearances,
             Limits = limits,
             Marks = marks,

@@ -49,7 +49,8 @@ internal static class WindowReader
         return wish;
     }
 
-    private static string? Cloth(string key, JobSection section, ImmutableArray<Cloth> cloths, JobNotes notes)
+    /// <summary>The name of a cloth that the job has.</summary>
+    internal static string? Cloth(string key, JobSection section, ImmutableArray<Cloth> cloths, JobNotes notes)
     {
         var name = section.Take<string>(key, Values.ClothName);
         if (name is not null && notes.AreClean(section.PlaceOf(key)) && notes.AreClean("cloths") && !cloths.Any(cloth => string.Equals(cloth.Name, name, StringComparison.Ordinal)))

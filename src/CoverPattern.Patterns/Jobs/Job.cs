@@ -49,6 +49,9 @@ public sealed record Job(
     /// <summary>Round windows.</summary>
     public ImmutableArray<WindowWish> Windows { get; init; } = [];
 
+    /// <summary>Openings of any outline.</summary>
+    public ImmutableArray<OpeningWish> Openings { get; init; } = [];
+
     /// <summary>What openings keep clear.</summary>
     public ClearanceWish Clearances { get; init; } = ClearanceWish.Usual;
 

@@ -17,7 +17,7 @@ public static class OpeningLayer
     private const double CentreError = 0.01;
 
     /// <summary>Lays every opening.</summary>
-    /// <param name="job">Windows, clearances and stand-off are read.</param>
+    /// <param name="job">Windows, openings, clearances and stand-off are read.</param>
     /// <param name="frame">The frame; openings keep clear of its struts and hubs.</param>
     /// <param name="shell">The surface that openings are taken out of.</param>
     /// <returns>The openings, in order of facets and of the job's entries; seams are not looked at, for they are not planned yet.</returns>
@@ -34,7 +34,11 @@ public static class OpeningLayer
         var windows = wished.Select((window, i) => Place(shell, window.Face, window.Entry, window.Wish, Names(shell, wished, i))).ToImmutableArray();
         var check = new WindowCheck(job, frame, shell);
         check.Look(windows);
-        return new OpeningLaying(windows, [.. faults, .. check.Faults], [.. check.Notices]);
+        var surface = new ClippedShell(shell);
+        ImmutableArray<LaidOpening> openings = [.. job.Openings.Select((wish, entry) => OpeningPlacer.Lay(surface, wish, entry, faults)).OfType<LaidOpening>()];
+        var fits = new OpeningCheck(job, surface, windows);
+        openings = fits.Look(openings);
+        return new OpeningLaying(windows, [.. faults, .. check.Faults, .. fits.Faults], [.. check.Notices, .. fits.Notices]) { Openings = openings };
 
         static (string Label, string Rim) Names(Shell shell, (int Face, int Entry, WindowWish Wish)[] wished, int index)
         {
@@ -49,12 +53,12 @@ public static class OpeningLayer
         var up = FacePlane.UpOf(shell, face);
         var right = -1 * up.QuarterTurned();
         var at = Incentre(shell.Faces[face].Chart) + (wish.Right.Millimetres * right) + (wish.Up.Millimetres * up);
-        var region = new Region(names.Rim, "window", new SurfacePoint(face, at), wish.ApertureRadius, up, wish.TurnUnder.Millimetres) { RingMm = wish.Ring.Millimetres };
+        var region = Region.Round(names.Rim, "window", new SurfacePoint(face, at), wish.ApertureRadius, (up, wish.TurnUnder.Millimetres)) with { RingMm = wish.Ring.Millimetres };
         return new LaidWindow(names.Label, entry, wish, region);
     }
 
     /// <summary>Centre of the circle that touches all sides of a triangle; of a larger polygon, of the largest circle inside.</summary>
-    private static Point2 Incentre(ImmutableArray<Point2> chart)
+    internal static Point2 Incentre(ImmutableArray<Point2> chart)
     {
         if (chart.Length != 3)
         {

@@ -10,6 +10,9 @@ namespace CoverPattern.Patterns.Openings;
 /// <param name="Notices">What a person should know.</param>
 public sealed record OpeningLaying(ImmutableArray<LaidWindow> Windows, ImmutableArray<Fault> Faults, ImmutableArray<Notice> Notices)
 {
-    /// <summary>What is taken out of the shell.</summary>
-    public ImmutableArray<Region> Regions => [.. Windows.Select(window => window.Region)];
+    /// <summary>Openings of any outline, in order of the job's entries.</summary>
+    public ImmutableArray<LaidOpening> Openings { get; init; } = [];
+
+    /// <summary>What is taken out of the shell: windows, then openings.</summary>
+    public ImmutableArray<Region> Regions => [.. Windows.Select(window => window.Region), .. Openings.Select(opening => opening.Region)];
 }

@@ -7,16 +7,31 @@ namespace CoverPattern.Patterns.Openings;
 /// <summary>A part of a shell that is taken out and filled otherwise: laid, not yet cut.</summary>
 /// <param name="Label">Label of its rim, such as "R001".</param>
 /// <param name="Purpose">What it is for, such as "window".</param>
-/// <param name="Centre">Middle of its circle.</param>
-/// <param name="Radius">Radius of its circle, the finished edge, millimetres.</param>
-/// <param name="Up">Direction in the chart that is up for what fills it, length 1.</param>
+/// <param name="Centre">The point by which it was placed.</param>
+/// <param name="Up">Direction in that face's chart that is up for what fills it, length 1.</param>
 /// <param name="Allowance">Cloth of the shell inside the rim, millimetres.</param>
-public sealed record Region(string Label, string Purpose, SurfacePoint Centre, double Radius, Point2 Up, double Allowance)
+/// <param name="Rim">Its border face by face, counter-clockwise seen from outside: closed, or from the hem to the hem.</param>
+public sealed record Region(string Label, string Purpose, SurfacePoint Centre, Point2 Up, double Allowance, ImmutableArray<RimStretch> Rim)
 {
     /// <summary>Width of what is sewn on round its border, outside of it, millimetres.</summary>
     public double RingMm { get; init; }
 
-    /// <summary>Its border: ring, counter-clockwise seen from outside, of the circle's exact area.</summary>
-    public ImmutableArray<SurfacePoint> Outline =>
-        [.. Circles.Unsnapped(Centre.At, Radius).Select(point => Centre with { At = point })];
+    /// <summary>Radius when it is a whole circle inside one face, millimetres; null elsewhere.</summary>
+    public double? Radius { get; init; }
+
+    /// <summary>Whether it takes a part of the hem with it: the rim runs from hem to hem.</summary>
+    public bool ReachesHem => !Rim[0].IsRing && Rim[0].Enter != Rim[^1].Leave;
+
+    /// <summary>Length of the rim, millimetres.</summary>
+    public double RimLength => Radius is { } radius ? 2 * System.Math.PI * radius : Rim.Sum(stretch => stretch.Length);
+
+    /// <summary>A round region inside one face.</summary>
+    /// <param name="label">See <see cref="Label"/>.</param>
+    /// <param name="purpose">See <see cref="Purpose"/>.</param>
+    /// <param name="centre">Its middle.</param>
+    /// <param name="radius">See <see cref="Radius"/>.</param>
+    /// <param name="fill">Up for what fills it, and the allowance.</param>
+    /// <returns>Its rim is a polygon of the circle's exact area.</returns>
+    public static Region Round(string label, string purpose, SurfacePoint centre, double radius, (Point2 Up, double Allowance) fill) =>
+        new(label, purpose, centre, fill.Up, fill.Allowance, [new RimStretch(centre.Face, Circles.Unsnapped(centre.At, radius), null, null)]) { Radius = radius };
 }

@@ -26,8 +26,8 @@ internal readonly record struct WindowRoom(double Axis, double Hub, double Edge,
         var bars = PlaneOf(hubs);
         var foot = bars.ToChart((1 / (1 + shell.Ease)) * plane.ToSpace(point.At));
         ImmutableArray<Point2> sides = [.. hubs.Select(bars.ToChart)];
-        var (height, fall) = AboveHemAt(shell, face, point.At);
-        return new WindowRoom(Depth(sides, foot), sides.Min(hub => Point2.Distance(hub, foot)), Depth(face.Chart, point.At), height, fall);
+        var height = FaceHeight.Of(shell, face);
+        return new WindowRoom(Depth(sides, foot), sides.Min(hub => Point2.Distance(hub, foot)), Depth(face.Chart, point.At), height.At(point.At), height.Slope.Length);
     }
 
     /// <summary>Least distance from the sides of a convex ring to a point inside it; negative outside.</summary>
@@ -38,16 +38,5 @@ internal readonly record struct WindowRoom(double Axis, double Hub, double Edge,
     {
         var along = (corners[1] - corners[0]).Unit();
         return new FacePlane(corners[0], along, Point3.Cross(Point3.Cross(along, corners[^1] - corners[0]).Unit(), along));
-    }
-
-    /// <summary>The height is linear on a plane face: its value at a point, and the size of its gradient.</summary>
-    private static (double Height, double Fall) AboveHemAt(Shell shell, ShellFace face, Point2 point)
-    {
-        double At(int corner) => shell.Nodes[face.Nodes[corner]].AboveHem;
-        var (u, v) = (face.Chart[1] - face.Chart[0], face.Chart[^1] - face.Chart[0]);
-        var (du, dv) = (At(1) - At(0), At(face.Nodes.Length - 1) - At(0));
-        var area = Point2.Cross(u, v);
-        var slope = new Point2(((du * v.Y) - (dv * u.Y)) / area, ((dv * u.X) - (du * v.X)) / area);
-        return (At(0) + Point2.Dot(slope, point - face.Chart[0]), slope.Length);
     }
 }

@@ -14,14 +14,16 @@ internal static class AddedDrafts
     /// <summary>One draft a piece.</summary>
     /// <param name="added">The pieces.</param>
     /// <param name="classes">Classes of <see cref="Lines"/>, in its order.</param>
-    internal static IEnumerable<PieceDraft> Make(ImmutableArray<AddedPiece> added, ImmutableArray<ArcClass> classes)
+    /// <param name="rims">Classes of rims by their labels: both sides of a rim are marked alike whatever their last digits.</param>
+    internal static IEnumerable<PieceDraft> Make(ImmutableArray<AddedPiece> added, ImmutableArray<ArcClass> classes, IReadOnlyDictionary<string, ArcClass> rims)
     {
         var next = 0;
         foreach (var piece in added)
         {
-            DraftRun[] runs = [.. piece.AllEdges.Select(edge => edge.ToRun(classes[next++]))];
+            DraftRun[] runs = [.. piece.AllEdges.Select(edge => (edge, own: classes[next++])).Select(entry => entry.edge.ToRun(rims.GetValueOrDefault(entry.edge.Arc, entry.own)))];
             yield return new PieceDraft(piece.Label, piece.Cloth, piece.Kind, piece.Corners, [.. runs[..piece.Edges.Length]])
             {
+                Folds = piece.Folds,
                 Cutouts = [.. piece.Cutouts.Zip(runs[piece.Edges.Length..], (cutout, run) => new DraftCutout(cutout.Purpose, run))],
             };
         }

@@ -20,6 +20,9 @@ public sealed record AddedPiece(
     ImmutableArray<AddedEdge> Edges,
     ImmutableArray<AddedCutout> Cutouts)
 {
+    /// <summary>Lines at which it bends.</summary>
+    public ImmutableArray<FoldLine> Folds { get; init; } = [];
+
     /// <summary>The edges round the outline, then those of the holes.</summary>
     internal ImmutableArray<AddedEdge> AllEdges => [.. Edges, .. Cutouts.Select(cutout => cutout.Edge)];
 

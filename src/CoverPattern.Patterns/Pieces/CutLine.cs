@@ -12,7 +12,7 @@ namespace CoverPattern.Patterns.Pieces;
 /// <remarks>
 /// Corners between seams are mitred; a mitre longer than 2.5 times the wider allowance is cut square across at that length
 /// (common practice, no source). Where a hem ends, the turned-up cloth is the mirror of the cloth it will lie on, and the
-/// turn-under mirrors once more. A hem for fitting runs on straight instead; one broken at hubs ends square, short of its ends.
+/// turn-under mirrors once more; so it is where the rim of an opening ends at a seam, and a hem ends at a rim. A hem for fitting runs on straight instead; one broken at hubs ends square, short of its ends.
 /// </remarks>
 internal static class CutLine
 {
@@ -44,25 +44,33 @@ internal static class CutLine
             return WithoutStraightCorners(Grid.Snap(edges.SelectMany((edge, i) => Join(edge, edges[(i + 1) % edges.Length]))));
         }
 
-        return WithoutStraightCorners(Grid.Snap(hem.Gap > 0 ? Broken(edges, hem) : Folded(edges, hem)));
+        return WithoutStraightCorners(Grid.Snap(Folded(hem.Gap > 0 ? [.. edges.Select(edge => edge.Role == EdgeRole.Hem ? edge with { Allowance = 0 } : edge)] : edges, edges, hem)));
     }
 
-    private static List<Point2> Folded(ImmutableArray<SewEdge> edges, HemFold hem)
+    /// <param name="edges">Edges of the sew line; those of a hem that is broken at its ends have no allowance.</param>
+    /// <param name="whole">The same with all allowances.</param>
+    /// <param name="hem">How the hem folds.</param>
+    private static List<Point2> Folded(ImmutableArray<SewEdge> edges, ImmutableArray<SewEdge> whole, HemFold hem)
     {
         var corners = CornersOf(edges);
         var ring = new List<Point2>();
         for (var i = 0; i < edges.Length; i++)
         {
             var (before, after) = (edges[i], edges[(i + 1) % edges.Length]);
-            if (EndsHem(before, after))
+            if (hem.Gap > 0)
             {
-                ring.AddRange(HemEnd.Draw(before, Onward(corners, i, 1), hem));
+                ring.AddRange(Tab(whole[i], hem.Gap));
+            }
+
+            if (EndsHem(before, after) && FoldOf(before, hem) is { } end)
+            {
+                ring.AddRange(HemEnd.Draw(before, Onward(corners, i, 1), end));
             }
 
             ring.AddRange(corners[i]);
-            if (EndsHem(after, before))
+            if (EndsHem(after, before) && FoldOf(after, hem) is { } start)
             {
-                ring.AddRange(HemEnd.Draw(after, Onward(corners, i, -1), hem).Reverse());
+                ring.AddRange(HemEnd.Draw(after, Onward(corners, i, -1), start).Reverse());
             }
         }
 
@@ -72,13 +80,11 @@ internal static class CutLine
     private static ImmutableArray<Point2[]> CornersOf(ImmutableArray<SewEdge> edges) =>
         [.. edges.Select((edge, i) => Corner(edge, edges[(i + 1) % edges.Length]))];
 
-    /// <summary>The ring without the allowance within the gap at either end of each hem edge.</summary>
-    private static IEnumerable<Point2> Broken(ImmutableArray<SewEdge> edges, HemFold hem)
-    {
-        ImmutableArray<SewEdge> bare = [.. edges.Select(edge => edge.Role == EdgeRole.Hem ? edge with { Allowance = 0 } : edge)];
-        var corners = CornersOf(bare);
-        return Enumerable.Range(0, edges.Length).SelectMany(i => Tab(edges[i], hem.Gap).Concat(corners[i]));
-    }
+    /// <summary>How an edge that ends at one of lower rank folds; null for a hem that is broken there.</summary>
+    private static HemFold? FoldOf(SewEdge edge, HemFold hem) => edge.Role == EdgeRole.Rim ? new HemFold(edge.Allowance, 0) : hem.Gap > 0 ? null : hem;
+
+    /// <summary>What is turned last folds the cloth of what was sewn before: a hem over rims and seams, a rim over seams.</summary>
+    private static int RankOf(SewEdge edge) => edge.Role == EdgeRole.Hem ? 2 : edge is { Role: EdgeRole.Rim, Allowance: > 0 } ? 1 : 0;
 
     /// <summary>The turned-up cloth between the gaps; none where the edge is hardly longer than both.</summary>
     private static IEnumerable<Point2> Tab(SewEdge edge, double gap)
@@ -94,7 +100,7 @@ internal static class CutLine
     }
 
     private static bool EndsHem(SewEdge hem, SewEdge neighbour) =>
-        hem.Role == EdgeRole.Hem && neighbour.Role != EdgeRole.Hem && HemEnd.Leads(hem, neighbour);
+        RankOf(hem) > RankOf(neighbour) && HemEnd.Leads(hem, neighbour);
 
     /// <summary>The corners' points from one corner on, forward or back, once round.</summary>
     private static IEnumerable<Point2> Onward(ImmutableArray<Point2[]> corners, int start, int step) => Enumerable.Range(0, corners.Length)

@@ -46,12 +46,16 @@ internal sealed class DraftMaker
             job.Cloths[0].Name,
             KindOf(planned.Shape),
             turn.Apply(panel.Outline.Select(edge => edge.From)),
-            [.. panel.Outline.Select(MakeRun)])
+            [.. Arcs(panel.Outline).Select(MakeRun)])
         {
             Faces = [.. panel.Patches.Zip(panel.FlatMaps, (patch, map) => turn.After(map).Apply(subdivision.Patches[patch].Corners))],
             FaceLabels = [.. faces.Select(face => shell.Faces[face].Label)],
             Folds = [.. panel.Folds.Select(fold => Line(panel, fold, turn))],
-            Cutouts = [.. panel.Patches.Zip(panel.FlatMaps).SelectMany(pair => subdivision.Patches[pair.First].Holes.Select(hole => Cutout(hole, turn.After(pair.Second))))],
+            Cutouts =
+            [
+                .. panel.Patches.Zip(panel.FlatMaps).SelectMany(pair => subdivision.Patches[pair.First].Holes.Select(hole => Cutout(hole, turn.After(pair.Second)))),
+                .. panel.Holes.Select(hole => new DraftCutout(RegionOf(hole[0]).Purpose, MakeRun(hole)) { Ring = turn.Apply(hole.Select(edge => edge.From)) }),
+            ],
         };
     }
 
@@ -65,9 +69,28 @@ internal sealed class DraftMaker
         _ => throw new ArgumentOutOfRangeException(nameof(shape), shape, "Unknown shape of a panel."),
     };
 
-    private DraftRun MakeRun(PanelEdge edge)
+    /// <summary>Edges in order, those of one rim together.</summary>
+    private IEnumerable<ImmutableArray<PanelEdge>> Arcs(ImmutableArray<PanelEdge> outline)
     {
+        for (var (first, count) = (0, 0); first < outline.Length; first += count)
+        {
+            count = subdivision.Arcs[outline[first].Arc].Role == EdgeRole.Rim ? outline.Skip(first).TakeWhile(edge => edge.Arc == outline[first].Arc).Count() : 1;
+            yield return outline.Slice(first, count);
+        }
+    }
+
+    /// <summary>The region whose rim an edge is.</summary>
+    private Region RegionOf(PanelEdge edge) => subdivision.Arcs[edge.Arc].Region!;
+
+    private DraftRun MakeRun(ImmutableArray<PanelEdge> edges)
+    {
+        var edge = edges[0];
         var arc = subdivision.Arcs[edge.Arc];
+        if (arc.Role == EdgeRole.Rim)
+        {
+            return new DraftRun(new ArcSide(arc.Label, IsSecond: false), classes[edge.Arc], EdgeSide.None, RegionOf(edge).Allowance) { Steps = edges.Length };
+        }
+
         var side = arc.Role != EdgeRole.Seam ? EdgeSide.None : arc.First == edge.Side ? EdgeSide.Over : EdgeSide.Under;
         var allowance = arc.Role == EdgeRole.Hem
             ? job.Hem.Allowance
@@ -84,10 +107,19 @@ internal sealed class DraftMaker
     private DraftCutout Cutout(PatchHole hole, RigidMap map)
     {
         var region = hole.Region;
-        var up = map.Apply(region.Up) - map.Apply(default(Point2));
-        return new DraftCutout(region.Purpose, new DraftRun(new ArcSide(region.Label, IsSecond: false), classes[hole.Arc], EdgeSide.None, region.Allowance)
+        var arc = subdivision.Arcs[hole.Arc];
+        if (region.Radius is not { } radius)
         {
-            Round = new RoundEdge(map.Apply(region.Centre.At), region.Radius, WindowMarks.Quarters(up, region.Radius)),
+            return new DraftCutout(region.Purpose, new DraftRun(new ArcSide(arc.Label, IsSecond: false), classes[hole.Arc], EdgeSide.None, region.Allowance) { Steps = hole.Ring.Length })
+            {
+                Ring = map.Apply(hole.Ring),
+            };
+        }
+
+        var up = map.Apply(region.Up) - map.Apply(default(Point2));
+        return new DraftCutout(region.Purpose, new DraftRun(new ArcSide(arc.Label, IsSecond: false), classes[hole.Arc], EdgeSide.None, region.Allowance)
+        {
+            Round = new RoundEdge(map.Apply(region.Centre.At), radius, WindowMarks.Quarters(up, radius)),
         });
     }
 

@@ -4,6 +4,7 @@ using System.Collections.Immutable;
 using System.Linq;
 using CoverPattern.Geometry;
 using CoverPattern.Patterns.Jobs;
+using CoverPattern.Patterns.Seams;
 
 namespace CoverPattern.Patterns.Pieces;
 
@@ -27,7 +28,8 @@ internal sealed record DraftMatch(bool Mirrored, ImmutableArray<int> RunOf, Immu
             return null;
         }
 
-        foreach (var mirrored in cloth.HasFace ? new[] { false } : [false, true])
+        // Rims are marked from their beginning: their mirror twins are pieces of their own.
+        foreach (var mirrored in cloth.HasFace || model.AllRuns.Any(run => run.Class.Role == EdgeRole.Rim && run.Round is null) ? new[] { false } : [false, true])
         {
             for (var shift = 0; shift < count; shift++)
             {
@@ -94,7 +96,7 @@ internal sealed record DraftMatch(bool Mirrored, ImmutableArray<int> RunOf, Immu
     private static int[]? HolesOf(PieceDraft model, TurnedDraft draft, RigidMap map)
     {
         int[] holes = [.. model.Cutouts.Select(hole => Enumerable.Range(0, draft.Draft.Cutouts.Length)
-            .Where(i => IsSame(hole, draft.Draft.Cutouts[i]) && MarksAgree(hole.Run, draft.RoundOf(draft.Draft.Cutouts[i].Run), map))
+            .Where(i => IsSame(hole, draft.Draft.Cutouts[i]) && AreOneRing(hole.Ring, draft.Draft.Cutouts[i].Ring, map) && MarksAgree(hole.Run, draft.RoundOf(draft.Draft.Cutouts[i].Run), map))
             .DefaultIfEmpty(-1).First())];
         return holes.Contains(-1) ? null : holes;
     }
@@ -113,6 +115,9 @@ internal sealed record DraftMatch(bool Mirrored, ImmutableArray<int> RunOf, Immu
     }
 
     private static bool AreSame(Point2 left, Point2 right) => Point2.Distance(left, right) <= ArcSorter.SameLength;
+
+    private static bool AreOneRing(ImmutableArray<Point2> model, ImmutableArray<Point2> ring, RigidMap map) =>
+        model.Length == ring.Length && model.Zip(ring).All(pair => AreSame(pair.First, map.Apply(pair.Second)));
 
     private static bool IsSame(DraftCutout left, DraftCutout right) =>
         string.Equals(left.Purpose, right.Purpose, StringComparison.Ordinal) && Alike(left.Run, right.Run);

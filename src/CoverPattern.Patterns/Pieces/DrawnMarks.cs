@@ -44,15 +44,17 @@ internal sealed class DrawnMarks
 
         ImmutableArray<SewEdge> edges = [.. pattern.Runs.Select(run => new SewEdge(pattern.SewLine[run.From], pattern.SewLine[run.To], run.Role, run.AllowanceMm))];
         var inside = InsideCorner.Find(pattern);
+        var rims = RimCorner.Find(pattern).ToArray();
         return pattern with
         {
-            Notches = [.. pattern.Notches.Select(notch => notch.Run < edges.Length ? NotchReach.Shorten(notch, edges[notch.Run], pattern.CutLine) : notch)],
-            Drills = [.. pattern.Drills, .. inside.Select(corner => corner.Pivot), .. draft.Runs.SelectMany((run, i) => Ties(run, edges[i]))],
+            Notches = [.. pattern.Notches.Select(notch => notch.Run < edges.Length && edges[notch.Run].Role != EdgeRole.Rim ? NotchReach.Shorten(notch, edges[notch.Run], pattern.CutLine) : notch)],
+            Drills = [.. pattern.Drills, .. inside.Select(corner => corner.Pivot), .. rims.Select(rim => rim.Corner.Pivot), .. draft.Runs.SelectMany((run, i) => Ties(run, edges[i]))],
             Lines =
             [
                 .. pattern.Lines,
                 .. draft.Runs.SelectMany((run, i) => StoppedEdge.Strokes(run, edges[i])),
                 .. inside.SelectMany(corner => corner.Clip(pattern.CutLine)),
+                .. rims.SelectMany(rim => rim.Corner.Clip(rim.CutLine)),
                 .. draft.Runs.SelectMany((run, i) => PatchArc.Draw(pattern, i, run.PatchRadius, PatchArc.OverHub)),
                 .. inside.SelectMany(corner => PatchArc.Draw(pattern, corner.Run, ClipPatches.CutRadius(pattern, draft, corner), PatchArc.UnderClip)),
             ],

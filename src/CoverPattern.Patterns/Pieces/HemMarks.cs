@@ -85,6 +85,8 @@ internal static class HemMarks
         var count = at.Ring.Length;
         (Point2 Foot, Point2 Top)[] sides = [(hem.From, at.Ring[(at.Corner + count - 1) % count]), (hem.To, at.Ring[(at.Corner + 2) % count])];
         var along = (hem.To - hem.From).Unit();
-        return sides.Where(side => Math.Abs(Point2.Dot(along, (side.Top - side.Foot).Unit())) < FlattestSide);
+        var rims = pattern.Runs.Where(run => run.Role == EdgeRole.Rim).ToArray();
+        bool IsAtRim(Point2 foot) => rims.Any(run => pattern.SewLine[run.From] == foot || pattern.SewLine[run.To] == foot);
+        return sides.Where(side => !IsAtRim(side.Foot) && Math.Abs(Point2.Dot(along, (side.Top - side.Foot).Unit())) < FlattestSide);
     }
 }

@@ -59,7 +59,8 @@ internal sealed record InsideCorner(int Run, Point2 At, Point2 Outward, double I
         }
     }
 
-    private static InsideCorner Bend(int run, Point2 before, Point2 corner, Point2 after)
+    /// <summary>The corner of a ring with cloth on its left; outside corners have less than 180 degrees.</summary>
+    internal static InsideCorner Bend(int run, Point2 before, Point2 corner, Point2 after)
     {
         var (arriving, leaving) = ((corner - before).Unit(), (after - corner).Unit());
         var turn = Math.Atan2(Point2.Cross(arriving, leaving), Point2.Dot(arriving, leaving)) * 180 / Math.PI;

@@ -12,4 +12,8 @@ public sealed record Panel(
     ImmutableArray<int> Patches,
     ImmutableArray<RigidMap> FlatMaps,
     ImmutableArray<PanelEdge> Outline,
-    ImmutableArray<int> Folds);
+    ImmutableArray<int> Folds)
+{
+    /// <summary>Edges round each opening that lies inside it over folds, clockwise seen from outside; openings inside one patch are holes of that.</summary>
+    public ImmutableArray<ImmutableArray<PanelEdge>> Holes { get; init; } = [];
+}

@@ -60,9 +60,9 @@ public static class PanelFlattener
             }
         }
 
-        var outline = PanelOutline.Walk(subdivision, maps, folds);
+        var (outline, holes) = PanelOutline.Walk(subdivision, maps, folds);
         Refuse(ExactPredicates.IsSimple(Rings.ToSteps(outline.Select(edge => edge.From))), subdivision, main, "would lie over itself");
-        return new Panel([.. order], [.. order.Select(patch => maps[patch])], outline, [.. folds]);
+        return new Panel([.. order], [.. order.Select(patch => maps[patch])], outline, [.. folds]) { Holes = holes };
     }
 
     private static void LayOver(Subdivision subdivision, int arc, int patch, Dictionary<int, RigidMap> maps, List<int> order)

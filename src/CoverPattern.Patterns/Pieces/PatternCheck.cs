@@ -64,7 +64,7 @@ internal static class PatternCheck
         var outline = Rings.ToSteps(pattern.SewLine);
         ImmutableArray<GridPoint>[] rims = [.. pattern.Cutouts.Select(cutout => Rings.ToSteps(cutout.Rim))];
         return rims.All(rim => rim.All(corner => ExactPredicates.Locate(outline, corner) > 0))
-            && pattern.Cutouts.Zip(rims).All(pair => pair.First.Run.AllowanceMm == 0 || Rings.ToSteps(pair.First.CutLine).All(corner => ExactPredicates.Locate(pair.Second, corner) > 0))
+            && pattern.Cutouts.Zip(rims).All(pair => pair.First.Run.AllowanceMm == 0 || (Rings.ToSteps(pair.First.CutLine) is var cut && ExactPredicates.IsSimple(cut) && cut.All(corner => ExactPredicates.Locate(pair.Second, corner) > 0)))
             && !rims.SelectMany((rim, i) => rims.Skip(i + 1).Select(other => Overlap(rim, other))).Any(overlap => overlap);
     }
 

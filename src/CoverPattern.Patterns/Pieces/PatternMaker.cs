@@ -36,7 +36,7 @@ internal static class PatternMaker
         ImmutableArray<Point2> cutLine = [.. outlines.CutLine.Select(point => point - origin)];
         ImmutableArray<SewEdge> edges = [.. outlines.Edges.Select(edge => edge with { From = edge.From - origin, To = edge.To - origin })];
         Point2 Place(Point2 point) => OnCorner(sewLine, Grid.Snap(point - anchor) - origin);
-        ImmutableArray<Cutout> cutouts = [.. draft.Cutouts.Select((cutout, i) => RoundRim.Draw(cutout, Place(cutout.Round.Centre)))];
+        ImmutableArray<Cutout> cutouts = [.. draft.Cutouts.Select(cutout => RoundRim.Draw(cutout, Place))];
         var label = InscribedCircle.Largest([sewLine, .. cutouts.Select(cutout => cutout.Rim)], LabelError);
         return new Pattern(
             string.Empty,
@@ -50,6 +50,7 @@ internal static class PatternMaker
             [
                 .. draft.Runs.SelectMany((run, i) => Notches(run, i, edges[draft.Start(i)], bothWays).Select(notch => NotchRoom.Fit(notch, edges, draft.Start(i), cutLine))),
                 .. RoundMarks(draft, Place, sewLine, cutouts),
+                .. draft.AllRuns.SelectMany((run, i) => RimNotches.Make(run, i, RimPath(draft, i, sewLine, cutouts))),
             ],
             [],
             [.. draft.Runs.SelectMany((run, i) => run.Steps > 1 ? [] : WeldLines.Draw(edges[draft.Start(i)], run.Side, run.Class.MakeUp, cutLine))],
@@ -70,6 +71,11 @@ internal static class PatternMaker
         draft.AllRuns.SelectMany((run, i) => run.Round is not { } round
             ? []
             : RoundRim.Marks(run, i, round with { Centre = place(round.Centre) }, i < draft.Runs.Length ? sewLine : cutouts[i - draft.Runs.Length].Rim));
+
+    /// <summary>The corners of a run in order; of a closed one the first stands at the end again.</summary>
+    private static ImmutableArray<Point2> RimPath(PieceDraft draft, int run, ImmutableArray<Point2> sewLine, ImmutableArray<Cutout> cutouts) => run < draft.Runs.Length
+        ? [.. Enumerable.Range(draft.Start(run), draft.Runs[run].Steps + 1).Select(corner => sewLine[corner % sewLine.Length])]
+        : [.. cutouts[run - draft.Runs.Length].Rim, cutouts[run - draft.Runs.Length].Rim[0]];
 
     private static ImmutableArray<SewEdge> Edges(PieceDraft draft, ImmutableArray<Point2> sewLine) =>
     [

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Collections.Immutable;
+using System.Globalization;
 using System.Linq;
 using CoverPattern.Patterns.Jobs;
 using CoverPattern.Patterns.Seams;
@@ -27,9 +28,10 @@ public static class PieceFinisher
         var clips = ClipPatches.Plan(job, shell, subdivision, panels);
         ImmutableArray<AddedPiece> more = [.. added.IsDefault ? [] : added, .. ClipPatches.Pieces(job, clips)];
         var classes = ArcSorter.Sort([.. subdivision.Arcs.Select(ClassedLine.Of), .. AddedDrafts.Lines(more)]);
+        var rims = subdivision.Arcs.Zip(classes).Where(entry => entry.First.Region is { Radius: null }).ToDictionary(entry => entry.First.Label, entry => entry.Second, StringComparer.Ordinal);
         var maker = new DraftMaker(job, shell, subdivision, classes);
         ImmutableArray<PieceDraft> drafts =
-            [.. panels.Select(maker.Make).Concat(AddedDrafts.Make(more, classes[subdivision.Arcs.Length..])).OrderBy(draft => draft.Label, StringComparer.Ordinal)];
+            [.. OneLabelEach(panels.Select(maker.Make)).Concat(AddedDrafts.Make(more, classes[subdivision.Arcs.Length..], rims)).OrderBy(draft => draft.Label, StringComparer.Ordinal)];
         var sorted = Sort(drafts, job);
         var hem = HemFold.Of(job.Hem);
         var bothWays = BothWays(sorted);
@@ -40,6 +42,17 @@ public static class PieceFinisher
         var faults = shapes.SelectMany((shape, i) => PatternCheck.Faults(job, sorted.Models[i].Label, shape)).DistinctBy(fault => fault.Place);
         var set = new PieceSet(Numbered(shapes, sorted, job), PieceLister.List(drafts, sorted, job.Covers)) { Ties = ties, ClipPatches = clips };
         return new PieceFinishing(set, [.. faults]) { Notices = [.. CornerCheck.Notices(job, set), .. ClipPatches.Notices(job, clips), .. Piercing.Notices(job, set)] };
+    }
+
+    /// <summary>A panel that an opening cuts in two is two pieces: the second is numbered.</summary>
+    private static IEnumerable<PieceDraft> OneLabelEach(IEnumerable<PieceDraft> drafts)
+    {
+        var counts = new Dictionary<string, int>(StringComparer.Ordinal);
+        foreach (var draft in drafts)
+        {
+            var count = counts[draft.Label] = counts.GetValueOrDefault(draft.Label) + 1;
+            yield return count == 1 ? draft : draft with { Label = string.Create(CultureInfo.InvariantCulture, $"{draft.Label}-{count}") };
+        }
     }
 
     /// <summary>Finds the drafts that are equal.</summary>

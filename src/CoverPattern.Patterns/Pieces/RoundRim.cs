@@ -2,10 +2,11 @@ using System;
 using System.Collections.Immutable;
 using System.Linq;
 using CoverPattern.Geometry;
+using CoverPattern.Patterns.Seams;
 
 namespace CoverPattern.Patterns.Pieces;
 
-/// <summary>Draws round holes and the ticks of round edges on the grid.</summary>
+/// <summary>Draws holes and the ticks of round edges on the grid.</summary>
 internal static class RoundRim
 {
     // Length of a pen tick where the edge has no allowance to hold it (own choice: seen across a table), millimetres.
@@ -13,15 +14,19 @@ internal static class RoundRim
 
     /// <summary>The hole of a pattern.</summary>
     /// <param name="cutout">The hole; its cloth is cut on the circle that is smaller by the allowance.</param>
-    /// <param name="centre">Its place on the pattern, on the grid.</param>
-    internal static Cutout Draw(DraftCutout cutout, Point2 centre)
+    /// <param name="place">Where a point of the draft lies on the pattern, on the grid.</param>
+    internal static Cutout Draw(DraftCutout cutout, Func<Point2, Point2> place)
     {
-        var (run, round) = (cutout.Run, cutout.Round);
-        var rim = Circles.Hole(centre, round.Radius);
+        var run = cutout.Run;
+        var rim = cutout.IsRound ? Circles.Hole(place(cutout.Round.Centre), cutout.Round.Radius) : [.. cutout.Ring.Select(place)];
         var edge = new EdgeRun(
             0, 0, run.Class.Role, run.Class.Label, run.Class.MakeUp?.Name ?? string.Empty, run.Side, Rings.Perimeter(rim), run.Allowance);
-        return new Cutout(cutout.Purpose, rim, Circles.Hole(centre, round.Radius - run.Allowance), edge);
+        return new Cutout(cutout.Purpose, rim, cutout.IsRound ? Circles.Hole(place(cutout.Round.Centre), cutout.Round.Radius - run.Allowance) : Inside(rim, run.Allowance), edge);
     }
+
+    /// <summary>Where the cloth of a hole that is no circle is cut.</summary>
+    private static ImmutableArray<Point2> Inside(ImmutableArray<Point2> rim, double allowance) =>
+        CutLine.Draw([.. rim.Select((corner, i) => new SewEdge(corner, rim[(i + 1) % rim.Length], EdgeRole.Rim, allowance))], default);
 
     /// <summary>The ticks of a round edge, in order along it.</summary>
     /// <param name="run">The edge.</param>

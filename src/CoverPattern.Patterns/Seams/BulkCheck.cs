@@ -90,6 +90,7 @@ public static class BulkCheck
     {
         var seams = FormattableString.Invariant($"{bulk.Seams} {(bulk.Seams == 1 ? "seam" : "seams")}");
         return bulk.StopsShort ? seams + ", stopped short,"
+            : bulk.IsAtRim ? seams + " and the rim turned under"
             : bulk.Crossing.Place is CrossingPlace.Foot or CrossingPlace.Edge ? seams + " and the turned-up hem"
             : seams;
     }

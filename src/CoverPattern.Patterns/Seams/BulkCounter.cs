@@ -10,7 +10,7 @@ namespace CoverPattern.Patterns.Seams;
 /// Own model. The seam sewn last runs through the crossing from end to end; half of its P plies come from either side, and on a
 /// side where another seam of p plies ends each of them is p - 1 plies thicker. So the plies are P (1 + sum of (p - 1) / 2 over
 /// all seam ends but the two of the last seam), rounded up; two seam lines that cross multiply, felled and felled to 16.
-/// A turned-up hem multiplies once more. The seam with the most plies counts as the last.
+/// A turned-up hem multiplies once more, a rim turned under doubles. The seam with the most plies counts as the last.
 /// </remarks>
 public static class BulkCounter
 {
@@ -42,6 +42,12 @@ public static class BulkCounter
             plies *= 1 + (job.Hem.Depth.Millimetres > 0 ? 1 : 0) + (job.Hem.TurnUnder.Millimetres > 0 ? 1 : 0);
         }
 
+        if (arcs.Any(arc => arc.Role == EdgeRole.Rim))
+        {
+            // Turned under once.
+            plies *= 2;
+        }
+
         plies += patches;
         return new CrossingBulk(
             crossing,
@@ -50,7 +56,10 @@ public static class BulkCounter
             seams.Any(seam => seam.IsFelled && !(atHub && HubStops.Stops(job, seam))),
             stops,
             plies,
-            plies * job.Cloths[0].Thickness?.Millimetres);
+            plies * job.Cloths[0].Thickness?.Millimetres)
+        {
+            IsAtRim = arcs.Any(arc => arc.Role == EdgeRole.Rim),
+        };
     }
 
     private static int PliesAt(Job job, MakeUp seam, bool atHub) => atHub && (HubStops.Stops(job, seam) || IsTrimmed(job, seam)) ? PressedOpen : seam.Plies;

@@ -8,4 +8,8 @@ namespace CoverPattern.Patterns.Seams;
 /// <param name="StopsShort">Whether felled seams stop short of it.</param>
 /// <param name="Plies">Layers of cloth at the thickest spot.</param>
 /// <param name="ThicknessMm">Their thickness, not pressed, millimetres; null when the cloth's is not stated.</param>
-public sealed record CrossingBulk(Crossing Crossing, int Seams, int Folds, bool IsFelled, bool StopsShort, int Plies, double? ThicknessMm);
+public sealed record CrossingBulk(Crossing Crossing, int Seams, int Folds, bool IsFelled, bool StopsShort, int Plies, double? ThicknessMm)
+{
+    /// <summary>Whether the rim of an opening runs through it.</summary>
+    public bool IsAtRim { get; init; }
+}

@@ -23,7 +23,8 @@ public static class CrossingFinder
         var crossings = ImmutableArray.CreateBuilder<Crossing>();
         foreach (var corner in cut.Patches.SelectMany((patch, i) => patch.Corners.Select((_, edge) => new PatchSide(i, edge))))
         {
-            if (!done.Contains(corner))
+            // Corners of a rim's polyline are no places where lines meet.
+            if (!done.Contains(corner) && !IsOnRim(cut, corner))
             {
                 var crossing = WalkRound(shell, cut, nodes, corner);
                 done.UnionWith(crossing.Corners);
@@ -48,7 +49,7 @@ public static class CrossingFinder
         ImmutableArray<int> arcs = [.. corners.Select(side => ArcOf(cut, side))];
         if (at is null)
         {
-            arcs = arcs.Add(ArcOf(cut, Before(cut, corners[^1])));
+            arcs = arcs.Add(ArcOf(cut, cut.Before(corners[^1])));
         }
 
         var node = nodes.NodeAt(corner);
@@ -60,10 +61,10 @@ public static class CrossingFinder
     private static PatchSide FirstRound(Subdivision cut, PatchSide corner)
     {
         var at = corner;
-        while (Other(cut, at) is { } across)
+        while (cut.Across(at) is { } across)
         {
             // The partner runs the other way: it ends here, and the edge behind it begins here.
-            var before = After(cut, across);
+            var before = cut.After(across);
             if (before == corner)
             {
                 return corner;
@@ -76,19 +77,10 @@ public static class CrossingFinder
     }
 
     /// <summary>The next corner counter-clockwise: across the edge that ends here; null beyond an edge of the cover.</summary>
-    private static PatchSide? Next(Subdivision cut, PatchSide corner) => Other(cut, Before(cut, corner));
+    private static PatchSide? Next(Subdivision cut, PatchSide corner) => cut.Across(cut.Before(corner));
 
-    private static PatchSide Before(Subdivision cut, PatchSide side) => side with { Edge = (side.Edge + Count(cut, side) - 1) % Count(cut, side) };
-
-    private static PatchSide After(Subdivision cut, PatchSide side) => side with { Edge = (side.Edge + 1) % Count(cut, side) };
-
-    private static PatchSide? Other(Subdivision cut, PatchSide side)
-    {
-        var arc = cut.Arcs[ArcOf(cut, side)];
-        return arc.First == side ? arc.Second : arc.First;
-    }
+    private static bool IsOnRim(Subdivision cut, PatchSide corner) =>
+        cut.ArcAt(corner).Role == EdgeRole.Rim && ArcOf(cut, corner) == ArcOf(cut, cut.Before(corner));
 
     private static int ArcOf(Subdivision cut, PatchSide side) => cut.Patches[side.Patch].Arcs[side.Edge];
-
-    private static int Count(Subdivision cut, PatchSide side) => cut.Patches[side.Patch].Corners.Length;
 }

@@ -86,11 +86,16 @@ public static class HubPatchPlanner
     /// <summary>Radii that the openings beside a corner leave, each with the label of its rim.</summary>
     private static IEnumerable<(string Rim, double Radius)> Openings(Subdivision cut, PatchSide corner)
     {
-        var patch = cut.Patches[corner.Patch];
-        return patch.Holes.Select(hole => (
-            hole.Region.Label,
-            Point2.Distance(patch.Corners[corner.Edge], hole.Region.Centre.At) - hole.Region.Radius - hole.Region.RingMm - ClearOfRing));
+        var (patch, at) = (cut.Patches[corner.Patch], cut.Patches[corner.Patch].Corners[corner.Edge]);
+        var bites = Enumerable.Range(0, patch.Corners.Length).Select(edge => (cut.Arcs[patch.Arcs[edge]].Region, Gap: Segments.Distance(patch.Corners[edge], patch.Corners[(edge + 1) % patch.Corners.Length], at)))
+            .Where(bite => bite.Region is not null).Select(bite => (Region: bite.Region!, bite.Gap));
+        return patch.Holes.Select(hole => (hole.Region, Gap: ToHole(hole, at))).Concat(bites)
+            .Select(rim => (rim.Region.Label, rim.Gap - rim.Region.RingMm - ClearOfRing));
     }
+
+    private static double ToHole(PatchHole hole, Point2 at) => hole.Region.Radius is { } radius
+        ? Point2.Distance(at, hole.Region.Centre.At) - radius
+        : hole.Ring.Select((point, i) => Segments.Distance(point, hole.Ring[(i + 1) % hole.Ring.Length], at)).Min();
 
     /// <summary>Lines down to the skirt's foot are bounded by the hem already.</summary>
     private static bool IsBetweenHubs(Subdivision cut, CornerNodes nodes, Arc arc) =>

@@ -1,9 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Collections.Immutable;
-using System.Globalization;
 using System.Linq;
-using CoverPattern.Geometry;
 using CoverPattern.Patterns.Openings;
 using CoverPattern.Patterns.Shells;
 
@@ -12,103 +10,82 @@ namespace CoverPattern.Patterns.Seams;
 /// <summary>Cuts a shell along its hem and round its openings, face by face in chart coordinates.</summary>
 /// <remarks>
 /// Height above the hem is linear on a plane face, so each edge is crossed at most once; the crossing is computed once an
-/// edge, as a fraction of it, and both faces use that record.
+/// edge, as a fraction of it, and both faces use that record. The same holds for crossings of rims.
 /// </remarks>
 public static class Subdivider
 {
-    // What is left of a face narrower than this is dropped, millimetres; its neighbours' edges become the hem.
-    private const double LeastPatch = 1;
-
     /// <summary>Cuts the shell.</summary>
     /// <param name="shell">The finished surface, not yet clipped.</param>
     /// <param name="plan">What becomes of its edges.</param>
-    /// <param name="regions">What is taken out of it, each wholly inside one face and above the hem; none by default.</param>
-    /// <exception cref="ArgumentException">A region lies where nothing is left of its face.</exception>
+    /// <param name="regions">What is taken out of it; none by default.</param>
+    /// <exception cref="ArgumentException">Regions lie over each other, or where nothing is left of the shell.</exception>
     public static Subdivision Cut(Shell shell, SeamPlan plan, ImmutableArray<Region> regions = default)
     {
         ArgumentNullException.ThrowIfNull(shell);
         ArgumentNullException.ThrowIfNull(plan);
 
-        var outlines = shell.Faces
-            .Select((_, face) => FaceClip.Clip(shell, face))
-            .Where(clip => clip.Corners.Length >= 3 && Width(clip) >= LeastPatch)
-            .ToImmutableArray();
-        var arcs = ArcsOf(shell, plan, outlines, out var arcsOfPatches);
-        var whole = outlines.Select((clip, i) => new Patch(clip.Face, clip.Corners, arcsOfPatches[i])).ToImmutableArray();
-        var (patches, rims) = RegionCutter.Cut(whole, regions.IsDefault ? [] : regions, arcs.Length);
-        return new Subdivision(patches, [.. arcs, .. rims]) { Panels = plan.Panels };
-    }
-
-    private static double Width(FaceClip clip)
-    {
-        var longest = clip.Corners.Select((corner, i) => Point2.Distance(corner, clip.Corners[(i + 1) % clip.Corners.Length])).Max();
-        return 2 * Rings.SignedArea(clip.Corners) / longest;
-    }
-
-    /// <summary>One arc an edge of the shell that is left, and one a cut along the hem.</summary>
-    private static ImmutableArray<Arc> ArcsOf(
-        Shell shell, SeamPlan plan, ImmutableArray<FaceClip> outlines, out ImmutableArray<ImmutableArray<int>> arcsOfPatches)
-    {
-        var sides = new List<(int ShellEdge, List<PatchSide> Sides)>();
-        var arcByEdge = new Dictionary<int, int>();
-        var perPatch = ImmutableArray.CreateBuilder<ImmutableArray<int>>();
-        foreach (var (clip, patch) in outlines.Select((clip, patch) => (clip, patch)))
+        var taken = regions.IsDefault ? [] : regions;
+        var surface = new ClippedShell(shell);
+        if (taken.SelectMany(region => region.Rim).FirstOrDefault(stretch => surface.Of(stretch.Face) is null) is { } lost)
         {
-            perPatch.Add([.. clip.ShellEdges.Select((shellEdge, edge) => Enter(shellEdge, new PatchSide(patch, edge)))]);
+            throw new ArgumentException($"A region lies in face {shell.Faces[lost.Face].Label}, of which nothing is left.", nameof(regions));
         }
 
-        arcsOfPatches = perPatch.ToImmutable();
-        var counts = new Dictionary<EdgeRole, int>();
-        return [.. sides.Select(entry => MakeArc(shell, plan, outlines, entry, counts))];
+        var cells = FaceCutter.Cut(surface, taken) ?? throw new ArgumentException("Regions lie over each other.", nameof(regions));
+        var labels = LineLabels.Of(shell, surface, plan, cells);
+        var insides = taken.Select((_, i) => Assemble(shell, plan, taken, [.. cells.Where(cell => cell.Region == i)], labels));
+        return Assemble(shell, plan, taken, [.. cells.Where(cell => cell.Region < 0)], labels) with { Panels = plan.Panels, Insides = [.. insides] };
+    }
 
-        int Enter(int shellEdge, PatchSide side)
+    /// <summary>Makes patches of cells, and arcs of what they lie on.</summary>
+    private static Subdivision Assemble(Shell shell, SeamPlan plan, ImmutableArray<Region> regions, ImmutableArray<FaceCell> cells, LineLabels labels)
+    {
+        var isInside = cells.Any(cell => cell.Region >= 0);
+        var lines = new Dictionary<CellEdge, (int Arc, List<PatchSide> Sides)>();
+        foreach (var (side, edge) in SidesOf(cells).Where(entry => !entry.Edge.IsRim).Select(entry => (entry.Side, KeyOf(cells, entry))))
         {
-            if (shellEdge < 0 || !arcByEdge.TryGetValue(shellEdge, out var arc))
+            if (!lines.TryGetValue(edge, out var line))
             {
-                arc = sides.Count;
-                sides.Add((shellEdge, []));
-                if (shellEdge >= 0)
-                {
-                    arcByEdge.Add(shellEdge, arc);
-                }
+                lines.Add(edge, line = (lines.Count, []));
             }
 
-            sides[arc].Sides.Add(side);
-            return arc;
+            line.Sides.Add(side);
         }
-    }
 
-    private static Arc MakeArc(
-        Shell shell, SeamPlan plan, ImmutableArray<FaceClip> outlines, (int ShellEdge, List<PatchSide> Sides) entry, Dictionary<EdgeRole, int> counts)
-    {
-        var wish = entry.ShellEdge < 0 ? default : plan.Edges[entry.ShellEdge];
-        var role = entry.Sides.Count == 1 ? EdgeRole.Hem : wish.Role;
-        var number = counts[role] = counts.GetValueOrDefault(role) + 1;
-        var first = entry.Sides[0];
-        var second = entry.Sides.Count == 1 ? (PatchSide?)null : entry.Sides[1];
-        if (role == EdgeRole.Seam && outlines[first.Patch].Face != wish.Over)
+        var arcs = lines.OrderBy(line => line.Value.Arc).Select(line => MakeArc(line.Key, line.Value.Sides)).ToList();
+        var rims = new RimArcs(regions, cells, point => IsSeam(plan, point), arcs.Count);
+        arcs.AddRange(rims.Arcs);
+        return new Subdivision([.. cells.Select(PatchOf)], [.. arcs]);
+
+        Patch PatchOf(FaceCell cell, int at) => new(cell.Face, cell.Corners, [.. cell.Edges.Select((edge, i) => edge.IsRim
+            ? rims.ArcOf(edge)
+            : lines[KeyOf(cells, (new PatchSide(at, i), edge))].Arc)])
         {
-            (first, second) = (second!.Value, first);
+            Holes = [.. cell.Rings.Select(ring => new PatchHole(rims.ArcOf(CellEdge.OnRim(ring.Region, ring.Stretch)), regions[ring.Region]))],
+        };
+
+        Arc MakeArc(CellEdge line, List<PatchSide> sides)
+        {
+            var (label, role, isEdge) = labels.Find(line);
+            var wish = isEdge ? default : plan.Edges[line.Line];
+            var (first, second) = (sides[0], sides.Count == 1 ? (PatchSide?)null : sides[1]);
+            if (role == EdgeRole.Seam && second is { } other && cells[first.Patch].Face != wish.Over)
+            {
+                (first, second) = (other, first);
+            }
+
+            // Inside a region the cloth that fills it goes over every line uncut.
+            var own = isInside && role == EdgeRole.Seam ? EdgeRole.Fold : role;
+            return new Arc(label, own, own == EdgeRole.Seam ? wish.MakeUp : null, labels.LengthOf(line), first, second);
         }
-
-        return new Arc(Letter(role) + number.ToString("D3", CultureInfo.InvariantCulture), role, role == EdgeRole.Seam ? wish.MakeUp : null, Length(shell, outlines, entry), first, second);
     }
 
-    private static double Length(Shell shell, ImmutableArray<FaceClip> outlines, (int ShellEdge, List<PatchSide> Sides) entry)
-    {
-        var side = entry.Sides[0];
-        var corners = outlines[side.Patch].Corners;
-        return entry.ShellEdge >= 0
-            ? shell.Edges[entry.ShellEdge].LengthMm * FaceClip.KeptShare(shell, entry.ShellEdge)
-            : Point2.Distance(corners[side.Edge], corners[(side.Edge + 1) % corners.Length]);
-    }
+    /// <summary>The cut along the hem belongs to its face alone.</summary>
+    private static CellEdge KeyOf(ImmutableArray<FaceCell> cells, (PatchSide Side, CellEdge Edge) entry) =>
+        entry.Edge.Line >= 0 ? entry.Edge : entry.Edge with { Line = -1 - cells[entry.Side.Patch].Face };
 
-    /// <summary>S for seam, L for the line of a fold, E for the finished edge.</summary>
-    private static string Letter(EdgeRole role) => role switch
-    {
-        EdgeRole.Seam => "S",
-        EdgeRole.Fold => "L",
-        EdgeRole.Hem => "E",
-        _ => throw new ArgumentOutOfRangeException(nameof(role), role, "No letter for this role."),
-    };
+    private static IEnumerable<(PatchSide Side, CellEdge Edge)> SidesOf(ImmutableArray<FaceCell> cells) =>
+        cells.SelectMany((cell, patch) => cell.Edges.Select((edge, i) => (new PatchSide(patch, i), edge)));
+
+    private static bool IsSeam(SeamPlan plan, LinePoint point) => point.Edge < 0 || plan.Edges[point.Edge].Role != EdgeRole.Fold;
 }

@@ -18,6 +18,9 @@ public static class TiePlanner
     // Ends nearer in height than this count as level, millimetres: rounding of double arithmetic at 100 m.
     private const double Level = 1e-6;
 
+    // A seam's end higher than this above the finished edge was cut off by an opening, not by the hem; millimetres.
+    private const double OnHem = 1;
+
     /// <summary>Plans the ties of one cover.</summary>
     /// <param name="job">Which hubs are tied, and how far from the hub.</param>
     /// <param name="shell">The finished surface.</param>
@@ -68,7 +71,7 @@ public static class TiePlanner
 
     private static bool StartsAt(Subdivision cut, Crossing hub, int arc) => hub.Corners.Contains(cut.Arcs[arc].First);
 
-    /// <summary>Height of the seam's other end; a seam cut off at the hem hangs down.</summary>
+    /// <summary>Height of the seam's other end, which may lie at an opening; a seam cut off at the hem hangs down.</summary>
     private static double FarHeight(Shell shell, Subdivision cut, Crossing hub, int arc)
     {
         var side = cut.Arcs[arc].First;
@@ -76,6 +79,8 @@ public static class TiePlanner
         var face = shell.Faces[patch.Face];
         var far = StartsAt(cut, hub, arc) ? patch.Corners[(side.Edge + 1) % patch.Corners.Length] : patch.Corners[side.Edge];
         var node = face.Chart.IndexOf(far);
-        return node < 0 ? double.MinValue : shell.Nodes[face.Nodes[node]].Position.Z;
+        return node >= 0 ? shell.Nodes[face.Nodes[node]].Position.Z
+            : FaceHeight.Of(shell, face).At(far) > OnHem ? FacePlane.Of(shell, patch.Face).ToSpace(far).Z
+            : double.MinValue;
     }
 }

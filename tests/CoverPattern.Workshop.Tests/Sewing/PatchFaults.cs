@@ -126,11 +126,11 @@ internal sealed class PatchFaults
     /// <summary>Hubs by ring from the base up and position from the front on, counter-clockwise, numbers padded to the largest.</summary>
     private static Dictionary<string, SpacePoint> HubsByLabel(SewingOrder order, TrueCover cover)
     {
-        var frame = new TrueFrame(order.Sizes.Frequency, order.Sizes.Rows);
-        var rings = frame.RingStarts.Select((start, ring) => Enumerable.Range(start, (ring + 1 < frame.RingStarts.Count ? frame.RingStarts[ring + 1] : frame.Hubs.Count) - start).ToArray()).Reverse().ToArray();
+        var frame = order.Sizes.Mesh;
+        var rings = Enumerable.Range(0, frame.Hubs.Count).GroupBy(frame.RingOf).ToArray();
         string Padded(int number, int largest) => number.ToString(CultureInfo.InvariantCulture).PadLeft(largest.ToString(CultureInfo.InvariantCulture).Length, '0');
-        return rings.SelectMany((ring, number) => ring.OrderBy(hub => TrueCover.Bearing([frame.Hubs[hub]]))
-                .Select((hub, i) => ("H" + Padded(number, rings.Length - 1) + "." + Padded(i + 1, rings.Max(other => other.Length)), cover.Over(hub))))
+        return rings.SelectMany(ring => ring.OrderBy(hub => TrueMesh.Bearing([frame.Hubs[hub]]))
+                .Select((hub, i) => ("H" + Padded(ring.Key, rings.Length - 1) + "." + Padded(i + 1, rings.Max(other => other.Count())), cover.Over(hub))))
             .ToDictionary(entry => entry.Item1, entry => entry.Item2, StringComparer.Ordinal);
     }
 }

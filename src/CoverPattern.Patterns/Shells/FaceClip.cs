@@ -1,9 +1,9 @@
 using System;
 using System.Collections.Immutable;
+using System.Linq;
 using CoverPattern.Geometry;
-using CoverPattern.Patterns.Shells;
 
-namespace CoverPattern.Patterns.Seams;
+namespace CoverPattern.Patterns.Shells;
 
 /// <summary>What is left of a face above the hem.</summary>
 /// <param name="Face">Index of the face.</param>
@@ -11,6 +11,13 @@ namespace CoverPattern.Patterns.Seams;
 /// <param name="ShellEdges">For each corner the shell's edge that runs to the next corner; -1 for the cut along the hem.</param>
 internal sealed record FaceClip(int Face, ImmutableArray<Point2> Corners, ImmutableArray<int> ShellEdges)
 {
+    // What is left of a face narrower than this is dropped, millimetres; its neighbours' edges become the hem.
+    private const double LeastPatch = 1;
+
+    /// <summary>What is left of every face, in their order; faces that are dropped are left out.</summary>
+    internal static ImmutableArray<FaceClip> Kept(Shell shell) =>
+        [.. shell.Faces.Select((_, face) => Clip(shell, face)).Where(clip => clip.Corners.Length >= 3 && clip.Width >= LeastPatch)];
+
     internal static FaceClip Clip(Shell shell, int index)
     {
         var face = shell.Faces[index];
@@ -42,6 +49,18 @@ internal sealed record FaceClip(int Face, ImmutableArray<Point2> Corners, Immuta
     {
         var (from, to) = (shell.Nodes[shell.Edges[edge].From].AboveHem, shell.Nodes[shell.Edges[edge].To].AboveHem);
         return Math.Min(from, to) >= 0 ? 1 : Math.Max(from, to) / (Math.Max(from, to) - Math.Min(from, to));
+    }
+
+    /// <summary>The corner after one of the corners.</summary>
+    internal Point2 After(int corner) => Corners[(corner + 1) % Corners.Length];
+
+    private double Width
+    {
+        get
+        {
+            var longest = Corners.Select((corner, i) => Point2.Distance(corner, After(i))).Max();
+            return 2 * Rings.SignedArea(Corners) / longest;
+        }
     }
 
     /// <summary>The point where the hem crosses an edge: the kept share of it, measured from its upper end.</summary>

@@ -14,9 +14,11 @@ namespace CoverPattern.Lays;
 /// <param name="cloth">The cloth.</param>
 /// <param name="patterns">Patterns by their ids.</param>
 /// <param name="nest">Places outlines on a strip.</param>
-internal sealed class ClothPlan(Job job, Cloth cloth, Dictionary<string, Pattern> patterns, Func<NestingTask, NestingLayout> nest)
+internal sealed class ClothPlan(Job job, Cloth cloth, Dictionary<string, Pattern> patterns, OutlineNest nest)
 {
-    private readonly UsableStrip strip = UsableStrip.Of(cloth.RollWidth.Millimetres, cloth.UsableWidth, job.Lay.EndAllowance.Millimetres);
+    private static readonly Dictionary<string, NestingPlacement> NoneStay = [];
+
+    private readonly LayMaker maker = new(job, cloth, patterns);
 
     // Lays of equal sets of pieces are equal; they are searched once.
     private readonly Dictionary<string, NestingLayout> known = new(StringComparer.Ordinal);
@@ -31,14 +33,30 @@ internal sealed class ClothPlan(Job job, Cloth cloth, Dictionary<string, Pattern
         }
 
         RequireStrip(pieces[0]);
-        var covers = pieces.GroupBy(piece => CoverLabels.CoverOf(piece.Label), StringComparer.Ordinal).Select(cover => cover.ToArray()).ToArray();
-        var area = covers[0].Sum(piece => LaidShapes.Area(patterns[piece.Pattern]));
-        var (most, parts) = (LayPlanner.CoversInALay(area, strip.Width), 1);
+        var sets = PieceStacks.Of(job.Lay, cloth.Name, patterns, pieces);
+        var lays = Continued(pieces) is { IsEmpty: false } continued ? continued : cloth.Rolls.IsEmpty && job.Lay.Table is null
+            ? sets.SelectMany(set => ByCovers(set.Stacks)).ToImmutableArray()
+            : new RollPlan(job, cloth, maker, patterns, Sectioned).Lay(sets);
+        return [.. lays.Select((lay, i) => lay with { Number = i + 1 })];
+    }
+
+    /// <summary>Lays searched on from those that the job names; none when it names none of this cloth.</summary>
+    private ImmutableArray<Lay> Continued(Piece[] pieces)
+    {
+        var earlier = job.Lay.Start?.Lays.Where(lay => string.Equals(lay.Cloth, cloth.Name, StringComparison.Ordinal)).OrderBy(lay => lay.Number).ToImmutableArray() ?? [];
+        return earlier.IsEmpty ? [] : new ContinuedLays(job, cloth, maker, patterns, (task, kinds) => Named(kinds, () => nest.Nest(task))).Lay(earlier, pieces);
+    }
+
+    private ImmutableArray<Lay> ByCovers(ImmutableArray<PieceStack> stacks)
+    {
+        var covers = stacks.GroupBy(stack => CoverLabels.CoverOf(stack.Top.Label), StringComparer.Ordinal).Select(cover => cover.ToArray()).ToArray();
+        var area = covers[0].Sum(stack => LaidShapes.Area(patterns[stack.Top.Pattern]));
+        var (most, parts) = (LayPlanner.CoversInALay(area, maker.Strip.Width), 1);
         while (true)
         {
             try
             {
-                return [.. Shared(covers, most, parts).Select((set, i) => LayOne(set, i + 1))];
+                return [.. Shared(covers, most, parts).Select(LayOne)];
             }
             catch (StripTooLongException) when (most > 1 || parts < covers[0].Length)
             {
@@ -49,88 +67,43 @@ internal sealed class ClothPlan(Job job, Cloth cloth, Dictionary<string, Pattern
     }
 
     /// <summary>Covers shared out evenly over as few lays as hold them; a cover that is too much for one lay, in even parts.</summary>
-    private static IEnumerable<Piece[]> Shared(Piece[][] covers, int most, int parts) => parts == 1
+    private static IEnumerable<PieceStack[]> Shared(PieceStack[][] covers, int most, int parts) => parts == 1
         ? Evenly(covers, ((covers.Length - 1) / most) + 1).Select(some => some.SelectMany(cover => cover).ToArray())
         : covers.SelectMany(cover => Evenly(cover, parts));
 
     private static IEnumerable<T[]> Evenly<T>(T[] all, int shares) =>
         Enumerable.Range(0, shares).Select(i => all[(int)((long)all.Length * i / shares)..(int)((long)all.Length * (i + 1) / shares)]);
 
-    private Lay LayOne(Piece[] pieces, int number)
+    private Lay LayOne(PieceStack[] stacks)
     {
-        var kinds = pieces.GroupBy(piece => (piece.Pattern, piece.Mirrored)).Select(kind => kind.ToArray()).ToArray();
-        var layout = Nest(kinds);
-        var byLabel = pieces.ToDictionary(piece => piece.Label, piece => patterns[piece.Pattern], StringComparer.Ordinal);
-        var order = pieces.Select((piece, i) => (piece.Label, i)).ToDictionary(entry => entry.Label, entry => entry.i, StringComparer.Ordinal);
-        ImmutableArray<Placement> placements = [.. kinds.SelectMany((kind, item) => Named(kind, layout.Placements.Where(p => p.Item == item)))
-            .OrderBy(placement => order[placement.Piece])];
-        return new Lay(
-            cloth.Name,
-            cloth.RollWidth.Millimetres,
-            cloth.UsableWidth,
-            job.Lay.EndAllowance.Millimetres,
-            placements.Max(placement => End(placement, byLabel[placement.Piece])) + job.Lay.EndAllowance.Millimetres,
-            job.Lay.Spacing.Millimetres,
-            job.Lay.FaceDown,
-            placements,
-            number);
-    }
-
-    /// <summary>How far along the roll a piece reaches, by its true outline: the search knows round ones only coarsely.</summary>
-    private static double End(Placement placement, Pattern pattern)
-    {
-        var turn = RigidMap.FromDegrees(placement.TurnDegrees, default, placement.Mirrored);
-        return placement.X + pattern.CutLine.Max(corner => Grid.Snap(turn.Apply(corner)).X);
-    }
-
-    private NestingLayout Nest(Piece[][] kinds)
-    {
-        var key = string.Join(';', kinds.Select(kind => FormattableString.Invariant($"{kind[0].Pattern}/{kind[0].Mirrored}/{kind.Length}")));
+        var kinds = LayMaker.Kinds(stacks);
+        var key = string.Join(';', kinds.Select(kind => FormattableString.Invariant($"{kind[0].Top.Pattern}/{kind[0].Top.Mirrored}/{kind[0].Grade}/{kind.Length}")));
         if (!known.TryGetValue(key, out var layout))
         {
-            var turns = LayPlanner.TurnsOn(cloth, job.Lay.Turns);
-            ImmutableArray<NestingItem> items = [.. kinds.Select(kind => ItemOf(kind, turns))];
-            var task = new NestingTask(strip.Width, job.Lay.Spacing.Millimetres, items, job.Lay.Effort, job.Lay.Seed);
-            layout = NestNamed(task, kinds);
+            layout = Named(kinds, () => nest.Nest(maker.TaskOf(kinds, LaySpot.Anywhere)));
             known.Add(key, layout);
         }
 
-        return layout;
+        return maker.Finish([.. stacks], layout, LaySpot.Anywhere, NoneStay);
     }
 
-    private NestingLayout NestNamed(NestingTask task, Piece[][] kinds)
+    private NestingLayout Sectioned(NestingTask task, PieceStack[][] kinds, double limit) => Named(kinds, () => nest.NestWithin(task, limit));
+
+    private NestingLayout Named(PieceStack[][] kinds, Func<NestingLayout> work)
     {
         try
         {
-            return nest(task);
+            return work();
         }
         catch (ItemTooWideException fault)
         {
-            throw new RollTooNarrowException(cloth.Name, kinds[fault.Item][0].Label, fault.LeastWidth, cloth.UsableWidth);
+            throw new RollTooNarrowException(cloth.Name, kinds[fault.Item][0].Top.Label, fault.LeastWidth, cloth.UsableWidth);
         }
     }
 
-    private NestingItem ItemOf(Piece[] kind, AllowedTurns turns)
-    {
-        var (pattern, isMirrored) = (patterns[kind[0].Pattern], IsMirrored(kind[0]));
-        return new NestingItem(
-            CoarseOutline.Around(LaidShapes.Ring(pattern.CutLine, isMirrored)),
-            [.. pattern.Cutouts.Select(cutout => LaidShapes.Ring(cutout.CutLine, isMirrored))],
-            kind.Length,
-            turns);
-    }
-
-    /// <summary>Equal pieces take their places in order of their labels along the roll, so that the ticket reads well.</summary>
-    private IEnumerable<Placement> Named(Piece[] kind, IEnumerable<NestingPlacement> places) =>
-        kind.Zip(
-            places.OrderBy(place => place.Shift.X).ThenBy(place => place.Shift.Y),
-            (piece, place) => new Placement(piece.Label, place.Shift.X + strip.Origin.X, place.Shift.Y + strip.Origin.Y, place.TurnDegrees, IsMirrored(piece)));
-
-    private bool IsMirrored(Piece piece) => piece.Mirrored != job.Lay.FaceDown;
-
     private void RequireStrip(Piece first)
     {
-        if (strip.Width <= 0)
+        if (maker.Strip.Width <= 0)
         {
             var height = Rings.Bounds(patterns[first.Pattern].CutLine).Height;
             throw new RollTooNarrowException(cloth.Name, first.Label, height, cloth.UsableWidth);

@@ -22,4 +22,32 @@ public sealed record Lay(
     double SpacingMm,
     bool FaceDown,
     ImmutableArray<Placement> Placements,
-    int Number = 1);
+    int Number = 1)
+{
+    /// <summary>Which roll of the cloth it is cut from, counted from 1 as the job names them; 0 when the job names none.</summary>
+    public int Roll { get; init; }
+
+    /// <summary>What is written on that roll; empty when nothing is.</summary>
+    public string RollName { get; init; } = string.Empty;
+
+    /// <summary>Where it begins on the roll, millimetres from the roll's cut end.</summary>
+    public double FromMm { get; init; }
+
+    /// <summary>Plies that are cut at once, each of the lay's length; 1 or more.</summary>
+    public int Plies { get; init; } = 1;
+
+    /// <summary>Whether every second ply, from the one under the top on, lies the other way up.</summary>
+    public bool FaceToFace { get; init; }
+
+    /// <summary>Flawed areas that reach into it.</summary>
+    public ImmutableArray<LayFlaw> Flaws { get; init; } = [];
+
+    /// <summary>What was used to make it.</summary>
+    public LayMaking Making { get; init; } = LayMaking.Plain;
+
+    /// <summary>Cloth off the roll, all plies, millimetres.</summary>
+    public double ClothMm => Plies * LengthMm;
+
+    /// <summary>Pieces cut from it, all plies.</summary>
+    public int PieceCount => System.Linq.Enumerable.Sum(Placements, placement => 1 + placement.Under.Length);
+}

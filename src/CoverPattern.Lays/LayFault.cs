@@ -29,4 +29,22 @@ public enum LayFault
 
     /// <summary>The stated length is not that of the pieces and the end allowances.</summary>
     WrongLength,
+
+    /// <summary>A place gives more or fewer pieces than there are plies, or pieces of unlike patterns.</summary>
+    WrongPlies,
+
+    /// <summary>A piece lies on a flawed area that it does not bear.</summary>
+    OnFlaw,
+
+    /// <summary>A piece is turned as the job does not allow.</summary>
+    WrongTurn,
+
+    /// <summary>A piece that was to stay lies elsewhere.</summary>
+    Moved,
+
+    /// <summary>A lay is longer than the table, runs off its roll or into another lay of it.</summary>
+    TooLong,
+
+    /// <summary>Width, spacing, end allowance, side or plies are not those that the job asks for.</summary>
+    NotAsAsked,
 }

@@ -20,8 +20,15 @@ public static class LayPlanner
     /// <param name="pieces">What to lay.</param>
     /// <param name="progress">Told of every full layout of each strip; may be null.</param>
     /// <param name="cancel">Stops the search; the best lays so far are returned.</param>
-    /// <returns>One lay a cloth, or several where one would be too long: of whole covers, or of parts of a cover that is too much for one lay.</returns>
+    /// <returns>
+    /// One lay a cloth, or several where one would be too long: of whole covers, or of parts of a cover that is too much for one lay;
+    /// for the table; on several rolls; or because not all pieces can be cut in plies. Cloths whose lays the job keeps have those.
+    /// </returns>
     /// <exception cref="RollTooNarrowException">A piece fits the usable width in no allowed turn.</exception>
+    /// <exception cref="NotEnoughClothException">The rolls that the job names do not hold the pieces.</exception>
+    /// <exception cref="PieceTooLongException">A piece is longer than the table.</exception>
+    /// <exception cref="HandsUnequalException">Plies are to lie face to face, and the pieces are not needed equally in both hands.</exception>
+    /// <exception cref="EarlierLaysRefusedException">Lays that the job keeps, or locks pieces of, are not right.</exception>
     /// <exception cref="StripTooLongException">A single piece needs more than 131 m.</exception>
     /// <exception cref="OperationCanceledException">Cancelled before there was any layout.</exception>
     public static ImmutableArray<Lay> Plan(Job job, PieceSet pieces, IProgress<NestingProgress>? progress, CancellationToken cancel)
@@ -30,7 +37,9 @@ public static class LayPlanner
         return [.. job.Cloths.SelectMany(cloth =>
         {
             var own = pieces.Pieces.Where(piece => string.Equals(patterns[piece.Pattern].Cloth, cloth.Name, StringComparison.Ordinal)).ToArray();
-            return new ClothPlan(job, cloth, patterns, nesting => Nester.Nest(nesting, progress, cancel)).Lay(own);
+            return KeptLays.Of(job, cloth, pieces) is { IsEmpty: false } kept
+                ? kept
+                : new ClothPlan(job, cloth, patterns, new OutlineNest(job.Lay.Style, progress, cancel)).Lay(own);
         })];
     }
 

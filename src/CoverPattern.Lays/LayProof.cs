@@ -14,7 +14,7 @@ public static class LayProof
     /// <summary>Everything wrong with all lays of a job, pieces that lie on none included; empty when they are proved.</summary>
     public static ImmutableArray<LayFinding> Check(ImmutableArray<Lay> lays, PieceSet pieces)
     {
-        var counts = lays.SelectMany(lay => lay.Placements).GroupBy(p => p.Piece, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Count(), StringComparer.Ordinal);
+        var counts = lays.SelectMany(lay => lay.Placements).SelectMany(place => place.Pieces).GroupBy(piece => piece, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Count(), StringComparer.Ordinal);
         var missing = pieces.Pieces.Where(piece => !counts.ContainsKey(piece.Label))
             .Select(piece => Finding(LayFault.Missing, piece.Label, $"Piece {piece.Label} lies on no lay."));
         var twice = pieces.Pieces.Where(piece => counts.GetValueOrDefault(piece.Label) > 1)
@@ -28,8 +28,10 @@ public static class LayProof
         var findings = ImmutableArray.CreateBuilder<LayFinding>();
         var known = KnownPieces(lay, pieces);
         findings.AddRange(WrongLabels(lay, known));
+        findings.AddRange(WrongPlies(lay, known));
         var laid = lay.Placements.Where(p => known.ContainsKey(p.Piece)).Select(p => (Place: p, Region: Region(p, known[p.Piece].Pattern))).ToArray();
-        findings.AddRange(laid.SelectMany(one => WrongPlaces(lay, one.Place, known[one.Place.Piece].Piece, one.Region)));
+        findings.AddRange(laid.SelectMany(one => WrongSides(lay, one.Place, known)));
+        findings.AddRange(laid.SelectMany(one => WrongPlaces(lay, one.Place, one.Region)));
         var tested = laid.Where(one => one.Region is not null).ToArray();
         var clashes = RegionSweep.Clashes([.. tested.Select(one => one.Region!)], lay.SpacingMm);
         findings.AddRange(clashes.Select(clash => Clash(lay, (tested[clash.First].Place.Piece, tested[clash.Second].Place.Piece), clash.Distance)));
@@ -50,19 +52,45 @@ public static class LayProof
     }
 
     private static IEnumerable<LayFinding> WrongLabels(Lay lay, Dictionary<string, (Piece Piece, Pattern Pattern)> known) =>
-        lay.Placements.GroupBy(p => p.Piece, StringComparer.Ordinal)
+        lay.Placements.SelectMany(place => place.Pieces).GroupBy(piece => piece, StringComparer.Ordinal)
             .Where(group => group.Count() > 1 || !known.ContainsKey(group.Key))
             .Select(group => known.ContainsKey(group.Key)
                 ? Finding(LayFault.Twice, group.Key, $"Piece {group.Key} lies {group.Count()} times.")
                 : Finding(LayFault.Unknown, group.Key, $"No piece of cloth {lay.Cloth} is called {group.Key}."));
 
-    private static IEnumerable<LayFinding> WrongPlaces(Lay lay, Placement place, Piece piece, GridRegion? region)
+    /// <summary>Each place gives one piece a ply, all of one pattern.</summary>
+    private static IEnumerable<LayFinding> WrongPlies(Lay lay, Dictionary<string, (Piece Piece, Pattern Pattern)> known)
     {
-        if (place.Mirrored != (piece.Mirrored != lay.FaceDown))
+        foreach (var place in lay.Placements)
         {
-            yield return Finding(LayFault.WrongSide, place.Piece, $"Piece {place.Piece} lies the wrong side up: on cloth lying face {(lay.FaceDown ? "down" : "up")} its pattern must {(piece.Mirrored != lay.FaceDown ? string.Empty : "not ")}be mirrored.");
-        }
+            if (place.Pieces.Length != lay.Plies)
+            {
+                yield return Finding(LayFault.WrongPlies, place.Piece, $"At {place.Piece} {place.Pieces.Length} pieces are cut; the lay has {lay.Plies} plies.");
+            }
 
+            foreach (var under in place.Under.Where(under => known.TryGetValue(under, out var other) && known.TryGetValue(place.Piece, out var top) && !string.Equals(other.Piece.Pattern, top.Piece.Pattern, StringComparison.Ordinal)))
+            {
+                yield return Finding(LayFault.WrongPlies, under, $"Piece {under} is cut under {place.Piece}, which has another pattern.");
+            }
+        }
+    }
+
+    /// <summary>Each piece lies the right side up on its ply.</summary>
+    private static IEnumerable<LayFinding> WrongSides(Lay lay, Placement place, Dictionary<string, (Piece Piece, Pattern Pattern)> known)
+    {
+        foreach (var (ply, label) in place.Pieces.Index().Where(entry => known.ContainsKey(entry.Item)))
+        {
+            var isDown = lay.FaceDown != (lay.FaceToFace && ply % 2 == 1);
+            var mustMirror = known[label].Piece.Mirrored != isDown;
+            if (place.Mirrored != mustMirror)
+            {
+                yield return Finding(LayFault.WrongSide, label, $"Piece {label} lies the wrong side up: on cloth lying face {(isDown ? "down" : "up")} its pattern must {(mustMirror ? string.Empty : "not ")}be mirrored.");
+            }
+        }
+    }
+
+    private static IEnumerable<LayFinding> WrongPlaces(Lay lay, Placement place, GridRegion? region)
+    {
         if (region is null)
         {
             yield return Finding(LayFault.Outside, place.Piece, $"Piece {place.Piece} lies beyond {Grid.LargestMillimetres / 1000:F0} m or nowhere; it was not tested further.");
@@ -83,7 +111,7 @@ public static class LayProof
     }
 
     /// <summary>The piece as it lies; null when it lies beyond the grid.</summary>
-    private static GridRegion? Region(Placement place, Pattern pattern)
+    internal static GridRegion? Region(Placement place, Pattern pattern)
     {
         var turn = RigidMap.FromDegrees(place.TurnDegrees, default, place.Mirrored);
         var rings = pattern.Cutouts.Select(cutout => cutout.CutLine).Prepend(pattern.CutLine).Select(ring => Laid(ring, turn, place)).ToArray();

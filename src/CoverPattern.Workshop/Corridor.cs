@@ -64,7 +64,7 @@ public static class Corridor
         var lays = LayPlanner.Plan(job, finishing.Set, Relay(progress), cancel);
         cancel.ThrowIfCancellationRequested();
         Say("proof");
-        Prove(lays, finishing.Set);
+        Prove(job, lays, finishing.Set);
         var estimate = Estimator.Count(job, finishing.Set, lays);
         ImmutableArray<Notice> notices =
             [
@@ -80,6 +80,7 @@ public static class Corridor
                     .Concat(HubPatchCheck.Notices(job, shell, cut))
                     .Concat(finishing.Notices)
                     .Concat(openings.Notices)
+                    .Concat(LayNotices.Of(job, lays, finishing.Set))
                     .Concat(Cautions.For(job, estimate))
                     .OrderByDescending(notice => notice.Level),
             ];
@@ -92,9 +93,9 @@ public static class Corridor
         }
     }
 
-    private static void Prove(ImmutableArray<Lay> lays, PieceSet pieces)
+    private static void Prove(Job job, ImmutableArray<Lay> lays, PieceSet pieces)
     {
-        var findings = LayProof.Check(lays, pieces);
+        ImmutableArray<LayFinding> findings = [.. LayProof.Check(lays, pieces), .. OrderProof.Check(job, lays, pieces)];
         if (!findings.IsEmpty)
         {
             throw new LayNotProvedException(findings);

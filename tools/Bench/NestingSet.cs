@@ -16,15 +16,31 @@ namespace Bench;
 /// <param name="Items">The items in millimetres.</param>
 internal sealed record NestingSet(string Name, double Scale, double Width, double Area, ImmutableArray<NestingItem> Items)
 {
+    /// <summary>Least distance between two items, in the set's units; 0 where the set does not say.</summary>
+    public double Spacing { get; init; }
+
+    /// <summary>The set on each of the strip widths that its file names; on its one width where it names no more.</summary>
+    public static ImmutableArray<NestingSet> ReadAll(string path)
+    {
+        var set = Read(path);
+        using var file = JsonDocument.Parse(File.ReadAllBytes(path));
+        return file.RootElement.TryGetProperty("widths", out var widths)
+            ? [.. widths.EnumerateArray().Select(width => set with { Name = set.Name + "-" + width.GetRawText(), Width = width.GetDouble() })]
+            : [set];
+    }
+
     public static NestingSet Read(string path)
     {
         using var file = JsonDocument.Parse(File.ReadAllBytes(path));
         var root = file.RootElement;
         var width = root.GetProperty("stripWidth").GetDouble();
-        var scale = Math.Pow(2, Math.Round(Math.Log2(4000 / width)));
+        var scale = root.TryGetProperty("scale", out var stated) ? stated.GetDouble() : Math.Pow(2, Math.Round(Math.Log2(4000 / width)));
         var items = root.GetProperty("items").EnumerateArray().Select(item => ReadItem(item, scale)).ToImmutableArray();
         var area = items.Sum(item => item.Quantity * (Rings.SignedArea(item.Outline) + item.Holes.Sum(hole => Rings.SignedArea(hole))));
-        return new NestingSet(root.GetProperty("name").GetString()!, scale, width, area / scale / scale, items);
+        return new NestingSet(root.GetProperty("name").GetString()!, scale, width, area / scale / scale, items)
+        {
+            Spacing = root.TryGetProperty("spacing", out var spacing) ? spacing.GetDouble() : 0,
+        };
     }
 
     private static NestingItem ReadItem(JsonElement item, double scale)

@@ -5,6 +5,8 @@ return args switch
     ["corridor", .. var rest] => Bench.CorridorBench.Run(rest),
     ["nesting", .. var rest] => Bench.NestingBench.Run(rest),
     ["dome", .. var rest] => Bench.DomeBench.Run(rest),
+    ["freeze", .. var rest] => Bench.FrozenSets.Run(rest),
+    ["domes", .. var rest] => Bench.FrozenDomeBench.Run(rest),
     ["large"] => Bench.LargeSetBench.Run(),
     ["collisions", .. var rest] => Bench.CollisionBench.Run(rest),
     ["frames", .. var rest] => Bench.FrameBench.Run(rest),
@@ -13,6 +15,6 @@ return args switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: bench corridor|nesting|dome|large|collisions|frames [options]");
+    Console.Error.WriteLine("usage: bench corridor|nesting|dome|domes|freeze|large|collisions|frames [options]");
     return 1;
 }

@@ -45,6 +45,9 @@ public static class DrawingLayers
     public static DrawingLayer Usable { get; } =
         new("USABLE", "strip on which pieces may lie", LayerUse.Sheet, "#606060", 8, IsDashed: true);
 
+    public static DrawingLayer Flaw { get; } =
+        new("FLAW", "flawed areas of the cloth", LayerUse.Sheet, "#c00000", 1, IsDashed: true);
+
     public static DrawingLayer Scale { get; } =
         new("SCALE", "metres along the roll", LayerUse.Sheet, "#606060", 8, IsDashed: false);
 
@@ -57,6 +60,6 @@ public static class DrawingLayers
     /// <summary>All layers in the order in which they are listed and painted.</summary>
     public static ImmutableArray<DrawingLayer> All { get; } =
     [
-        Roll, Usable, Scale, Title, TestSquare, Fold, Grain, DrawnMark, Sew, NotchTick, Pierce, NotchSlit, InnerCut, Cut, Name, Label,
+        Roll, Usable, Flaw, Scale, Title, TestSquare, Fold, Grain, DrawnMark, Sew, NotchTick, Pierce, NotchSlit, InnerCut, Cut, Name, Label,
     ];
 }

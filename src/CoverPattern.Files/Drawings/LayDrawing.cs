@@ -54,7 +54,7 @@ public static class LayDrawing
         new(pattern.Id, new Point2(placement.X, placement.Y), placement.TurnDegrees, placement.Mirrored);
 
     private static IEnumerable<DrawnText> Texts(Placement placement, Pattern pattern) =>
-        PieceTexts.Write(pattern, Insertion(placement, pattern).Map, placement.Piece, pattern.Id);
+        PieceTexts.Write(pattern, Insertion(placement, pattern).Map, placement.Name, pattern.Id);
 
     private static IEnumerable<DrawnLine> Strips(Lay lay)
     {
@@ -62,6 +62,10 @@ public static class LayDrawing
         yield return Rectangle(DrawingLayers.Roll, default, new Point2(lay.LengthMm, lay.RollWidthMm));
         yield return Rectangle(
             DrawingLayers.Usable, new Point2(end, edge), new Point2(lay.LengthMm - end, lay.RollWidthMm - edge));
+        foreach (var flaw in lay.Flaws)
+        {
+            yield return Rectangle(DrawingLayers.Flaw, new Point2(flaw.X, flaw.Y), new Point2(flaw.X + flaw.LongMm, flaw.Y + flaw.WideMm));
+        }
     }
 
     private static DrawnLine Rectangle(DrawingLayer layer, Point2 low, Point2 high) =>
@@ -72,7 +76,11 @@ public static class LayDrawing
     private static ImmutableArray<string> Below(Lay lay, string stickers) =>
     [
         FormattableString.Invariant(
-            $"Roll {lay.RollWidthMm:0.#} mm wide, {lay.UsableWidthMm:0.#} mm of it usable; cut {Math.Ceiling(lay.LengthMm):0} mm off the roll"),
-        FormattableString.Invariant($"{lay.Placements.Length} pieces; arrow: grain; measure the square: 100 mm each way{stickers}"),
+            $"Roll {lay.RollWidthMm:0.#} mm wide, {lay.UsableWidthMm:0.#} mm of it usable; cut {Math.Ceiling(lay.LengthMm):0} mm off the roll{Off(lay)}"),
+        FormattableString.Invariant($"{lay.PieceCount} pieces; arrow: grain; measure the square: 100 mm each way{stickers}"),
     ];
+
+    private static string Off(Lay lay) =>
+        (lay.Roll > 0 ? FormattableString.Invariant($", roll {lay.Roll}{(lay.RollName.Length > 0 ? " (" + lay.RollName + ")" : string.Empty)} from {lay.FromMm:0} mm on") : string.Empty)
+        + (lay.Plies > 1 ? FormattableString.Invariant($", {lay.Plies} plies, {(lay.FaceToFace ? "face to face" : "all one way")}: names show the top piece and how many lie under it") : string.Empty);
 }

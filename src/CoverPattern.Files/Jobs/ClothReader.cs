@@ -42,6 +42,7 @@ internal static class ClothReader
         {
             Thickness = section.States("thickness") ? section.Take<Measure>("thickness", Values.Length) : null,
             Weld = section.Take<string>("weld", Values.ClothName),
+            Rolls = RollReader.Read(section, notes),
         };
         if (notes.AreClean(section.PlaceOf("rollWidth"), section.PlaceOf("selvedge"), section.PlaceOf("safetyStrip"))
             && section.States("rollWidth")

@@ -61,7 +61,8 @@ public static class JobReader
         var windows = WindowReader.Read(top.Sections("windows"), cloths, notes);
         var openings = OpeningReader.Read(top.Sections("openings"), cloths, notes);
         var clearances = WindowReader.ReadClearances(top.Section("clearances"), top.States("windows") || top.States("openings"));
-        var lay = ReadLay(top.Section("lay"));
+        var lay = LayReader.Read(top.Section("lay"), notes, beside);
+        LayReader.CheckFlaws(lay, cloths, notes);
         // Where the list of cloths is refused as a whole, nobody knows how many there are.
         var countOfCloths = notes.AreClean("cloths") ? cloths.Length : (int)JobKeys.Find("cloths")!.Most;
         var confirmed = ConfirmedReader.Read(top.Items("confirmed"), (countOfCloths, windows.Length, openings.Length), notes);
@@ -123,12 +124,4 @@ public static class JobReader
         section.Take<int>("felledSeamsAtHub", Values.Whole),
         section.Take<int>("seamsAtHub", Values.Whole),
         section.Take<int>("seamsElsewhere", Values.Whole));
-
-    private static LayWish ReadLay(JobSection section) => new(
-        section.Take<Measure>("spacing", Values.Length),
-        section.Take<Measure>("endAllowance", Values.Length),
-        section.Take<TurnRule>("turns", Values.Word),
-        section.Take<bool>("faceDown", Values.Flag),
-        section.Take<int>("effort", Values.Whole),
-        section.Take<int>("seed", Values.Whole));
 }

@@ -78,6 +78,9 @@ internal enum KeyKind
     /// <summary>The name of a file beside the job.</summary>
     FileName,
 
+    /// <summary>The name of a file of lays beside the job.</summary>
+    LaysFile,
+
     /// <summary>Lines of text in brackets.</summary>
     Lines,
 }

@@ -31,7 +31,7 @@ internal sealed class LaidPiece
 
     public Pattern Pattern { get; }
 
-    public string Label => Placement.Piece;
+    public string Label => Placement.Name;
 
     /// <summary>The upright rectangle round its cut line.</summary>
     public Box2 Box { get; }

@@ -31,7 +31,7 @@ internal static class LayFigure
     private static readonly double[] Scales = [30, 25, 22, 20, 18, 15, 12, 10, 8, 6, 5];
 
     private static readonly ImmutableArray<DrawingLayer> Shown =
-        [DrawingLayers.Roll, DrawingLayers.Usable, DrawingLayers.Scale, DrawingLayers.Fold, DrawingLayers.InnerCut, DrawingLayers.Cut];
+        [DrawingLayers.Roll, DrawingLayers.Usable, DrawingLayers.Flaw, DrawingLayers.Scale, DrawingLayers.Fold, DrawingLayers.InnerCut, DrawingLayers.Cut];
 
     /// <summary>One figure a strip.</summary>
     /// <param name="lay">The lay.</param>

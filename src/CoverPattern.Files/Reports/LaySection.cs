@@ -28,9 +28,14 @@ internal static class LaySection
         page.Text(lay.Cloth);
         page.Text(FormattableString.Invariant($", lay {lay.Number}"));
         page.Close();
+        if (LayWords.Of(lay, ruler) is { Length: > 0 } words)
+        {
+            page.Line("p", words);
+        }
+
         var (strips, scale) = LayFigure.Draw(lay, set);
         page.Line("p", FormattableString.Invariant(
-            $"Cloth lies face {(lay.FaceDown ? "down, so the pieces are drawn mirrored: as they lie on the table" : "up")}. Cut {ruler.EnoughWithUnit(lay.LengthMm)} off a roll {ruler.WithUnit(lay.RollWidthMm)} wide; usable {ruler.WithUnit(lay.UsableWidthMm)} in the middle; {ruler.WithUnit(lay.EndAllowanceMm)} free at each end; {ruler.WithUnit(lay.SpacingMm)} between pieces. {lay.Placements.Length} pieces. Scale about 1:{scale:0}."));
+            $"Cloth lies face {(lay.FaceDown ? "down, so the pieces are drawn mirrored: as they lie on the table" : "up")}. Cut {ruler.EnoughWithUnit(lay.LengthMm)} off a roll {ruler.WithUnit(lay.RollWidthMm)} wide; usable {ruler.WithUnit(lay.UsableWidthMm)} in the middle; {ruler.WithUnit(lay.EndAllowanceMm)} free at each end; {ruler.WithUnit(lay.SpacingMm)} between pieces. {lay.PieceCount} pieces. Scale about 1:{scale:0}."));
         foreach (var strip in strips)
         {
             page.Open("div", ("class", "strip"));
@@ -57,7 +62,7 @@ internal static class LaySection
         var (from, to) = (piece.Corner(first), piece.Corner(second));
         return
         [
-            piece.Label,
+            string.Join(", ", piece.Placement.Pieces),
             piece.Pattern.Id + (piece.Placement.Mirrored ? " turned over" : string.Empty),
             Printed.Number(piece.Placement.TurnDegrees, piece.Placement.TurnDegrees % 1 == 0 ? 0 : 2) + "\u00b0",
             Printed.Count(first + 1), ruler.Of(from.X), ruler.Of(from.Y),

@@ -74,6 +74,7 @@ internal static class ReportStyle
         svg.figure .notch { stroke-width: 0.6; }
         svg.figure .drawn-mark { stroke-width: 0.2; }
         svg.figure .roll { stroke-width: 0.4; stroke: #555; }
+        svg.figure .flaw { stroke-width: 0.3; stroke-dasharray: 1 0.6; stroke: #c00000; }
         svg.figure .usable { stroke-width: 0.15; stroke-dasharray: 2 1; stroke: #555; }
         svg.figure .scale, svg.figure .bar { stroke-width: 0.2; }
         svg.figure .break { stroke-width: 0.25; stroke-dasharray: 4 1 1 1; }

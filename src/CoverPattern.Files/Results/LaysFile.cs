@@ -1,8 +1,11 @@
 using System;
 using System.Collections.Generic;
 using System.Collections.Immutable;
+using System.Linq;
+using System.Text.Json;
 using System.Text.Json.Nodes;
 using CoverPattern.Lays;
+using CoverPattern.Patterns.Jobs;
 
 namespace CoverPattern.Files.Results;
 
@@ -40,29 +43,63 @@ public static class LaysFile
         ["lengthMm"] = JsonWords.Of(lay.LengthMm),
         ["spacingMm"] = JsonWords.Of(lay.SpacingMm),
         ["faceDown"] = lay.FaceDown,
+        ["roll"] = lay.Roll,
+        ["rollName"] = lay.RollName,
+        ["fromMm"] = JsonWords.Of(lay.FromMm),
+        ["plies"] = lay.Plies,
+        ["faceToFace"] = lay.FaceToFace,
+        ["flaws"] = JsonWords.List(lay.Flaws, Write),
+        ["making"] = Write(lay.Making),
         ["placements"] = JsonWords.List(lay.Placements, Write),
     };
 
-    private static JsonNode Write(Placement placement) => new JsonObject
+    private static JsonObject Write(LayFlaw flaw) => new JsonObject
     {
-        ["piece"] = placement.Piece,
-        ["x"] = JsonWords.Of(placement.X),
-        ["y"] = JsonWords.Of(placement.Y),
-        ["turn"] = JsonWords.Of(placement.TurnDegrees),
-        ["mirrored"] = placement.Mirrored,
+        ["x"] = JsonWords.Of(flaw.X),
+        ["y"] = JsonWords.Of(flaw.Y),
+        ["longMm"] = JsonWords.Of(flaw.LongMm),
+        ["wideMm"] = JsonWords.Of(flaw.WideMm),
+        ["grade"] = flaw.LeastGrade,
     };
+
+    private static JsonObject Write(LayMaking making) => new JsonObject
+    {
+        ["origin"] = JsonWords.Of(making.Origin),
+        ["style"] = JsonWords.Of(making.Style),
+        ["method"] = making.Method,
+        ["turns"] = making.Turns,
+        ["offGrain"] = JsonWords.Of(making.OffGrainDegrees),
+        ["inHoles"] = making.InHoles,
+        ["tightMm"] = making.TightMm is { } tight ? JsonWords.Of(tight) : null,
+    };
+
+    private static JsonObject Write(Placement placement)
+    {
+        var place = new JsonObject { ["piece"] = placement.Piece };
+        if (!placement.Under.IsEmpty)
+        {
+            place["under"] = JsonWords.List(placement.Under, label => JsonValue.Create(label));
+        }
+
+        place["x"] = JsonWords.Of(placement.X);
+        place["y"] = JsonWords.Of(placement.Y);
+        place["turn"] = JsonWords.Of(placement.TurnDegrees);
+        place["mirrored"] = placement.Mirrored;
+        return place;
+    }
 
     private static Lay ReadLay(JsonPlace place)
     {
         place.AllowOnly(
-            "cloth", "number", "rollWidthMm", "usableWidthMm", "endAllowanceMm", "lengthMm", "spacingMm", "faceDown", "placements");
+            "cloth", "number", "rollWidthMm", "usableWidthMm", "endAllowanceMm", "lengthMm", "spacingMm", "faceDown", "roll", "rollName", "fromMm",
+            "plies", "faceToFace", "flaws", "making", "placements");
         var (roll, usable) = (place.Field("rollWidthMm"), place.Field("usableWidthMm"));
         if (usable.Length() > roll.Length())
         {
             throw usable.Fault($"must not be greater than the roll's width, {roll.Element.GetRawText()}.");
         }
 
-        return new Lay(
+        var lay = new Lay(
             place.Field("cloth").Name(),
             roll.Length(),
             usable.Length(),
@@ -72,17 +109,59 @@ public static class LaysFile
             place.Field("faceDown").Flag(),
             place.Field("placements").Items(ReadPlacement),
             place.Field("number").Whole(1, int.MaxValue));
+        // Files of earlier versions have none of the rest.
+        return !place.Has("making") ? lay : lay with
+        {
+            Roll = place.Field("roll").Whole(0, int.MaxValue),
+            RollName = place.Field("rollName").Text(),
+            FromMm = place.Field("fromMm").Length(),
+            Plies = place.Field("plies").Whole(1, int.MaxValue),
+            FaceToFace = place.Field("faceToFace").Flag(),
+            Flaws = place.Field("flaws").Items(ReadFlaw),
+            Making = ReadMaking(place.Field("making")),
+        };
+    }
+
+    private static LayFlaw ReadFlaw(JsonPlace place)
+    {
+        place.AllowOnly("x", "y", "longMm", "wideMm", "grade");
+        var grade = place.Field("grade");
+        return new LayFlaw(
+            place.Field("x").Number(),
+            place.Field("y").Number(),
+            place.Field("longMm").Length(),
+            place.Field("wideMm").Length(),
+            grade.Element.ValueKind == JsonValueKind.Null ? null : grade.Whole(1, 10));
+    }
+
+    private static LayMaking ReadMaking(JsonPlace place)
+    {
+        place.AllowOnly("origin", "style", "method", "turns", "offGrain", "inHoles", "tightMm");
+        var tight = place.Field("tightMm");
+        return new LayMaking(
+            place.Field("origin").Word<LayOrigin>(),
+            place.Field("style").Word<LayStyle>(),
+            place.Field("method").Text(),
+            place.Field("turns").Name(),
+            place.Field("offGrain").Length(),
+            place.Field("inHoles").Flag())
+        {
+            TightMm = tight.Element.ValueKind == JsonValueKind.Null ? null : tight.Length(),
+        };
     }
 
     private static Placement ReadPlacement(JsonPlace place)
     {
-        place.AllowOnly("piece", "x", "y", "turn", "mirrored");
+        place.AllowOnly("piece", "under", "x", "y", "turn", "mirrored");
         return new Placement(
             place.Field("piece").Name(),
             place.Field("x").Number(),
             place.Field("y").Number(),
             place.Field("turn").Number(),
-            place.Field("mirrored").Flag());
+            place.Field("mirrored").Flag())
+        {
+            Under = place.Has("under") ? place.Field("under").Items(label => label.Name()) : [],
+        };
     }
 
     private static void RefuseTwice(ImmutableArray<Lay> lays)
@@ -92,8 +171,7 @@ public static class LaysFile
         {
             for (var j = 0; j < lays[i].Placements.Length; j++)
             {
-                var piece = lays[i].Placements[j].Piece;
-                if (!seen.Add(piece))
+                foreach (var piece in lays[i].Placements[j].Pieces.Where(piece => !seen.Add(piece)))
                 {
                     throw new ResultFormatException($"lays[{i}].placements[{j}].piece", $"the piece \"{piece}\" lies twice.");
                 }

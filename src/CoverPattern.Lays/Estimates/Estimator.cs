@@ -41,20 +41,20 @@ public static class Estimator
     }
 
     private static ImmutableArray<ClothNeed> Buying(ImmutableArray<Lay> lays) =>
-        [.. lays.GroupBy(lay => lay.Cloth, StringComparer.Ordinal).Select(cloth => ClothNeed.Of(cloth.Key, cloth.First().RollWidthMm, cloth.Sum(lay => lay.LengthMm)))];
+        [.. lays.GroupBy(lay => lay.Cloth, StringComparer.Ordinal).Select(cloth => ClothNeed.Of(cloth.Key, cloth.First().RollWidthMm, cloth.Sum(lay => lay.ClothMm)))];
 
     private static ImmutableArray<LayEstimate> Lays(Job job, PieceSet pieces, Dictionary<string, Pattern> patterns, ImmutableArray<Lay> lays)
     {
         var areas = patterns.ToDictionary(pattern => pattern.Key, pattern => LaidShapes.Area(pattern.Value) / SquareMillimetresPerSquareMetre, StringComparer.Ordinal);
         var areaByLabel = pieces.Pieces.ToDictionary(piece => piece.Label, piece => areas[piece.Pattern], StringComparer.Ordinal);
         var massByCloth = job.Cloths.ToDictionary(cloth => cloth.Name, cloth => cloth.MassPerArea, StringComparer.Ordinal);
-        return [.. lays.Select(lay => OneLay(lay, lay.Placements.Sum(placement => areaByLabel[placement.Piece]), massByCloth[lay.Cloth]))];
+        return [.. lays.Select(lay => OneLay(lay, lay.Placements.SelectMany(placement => placement.Pieces).Sum(piece => areaByLabel[piece]), massByCloth[lay.Cloth]))];
     }
 
     private static LayEstimate OneLay(Lay lay, double pieceArea, double? massPerArea)
     {
-        var clothArea = lay.RollWidthMm * lay.LengthMm / SquareMillimetresPerSquareMetre;
-        var usedArea = lay.UsableWidthMm * (lay.LengthMm - (2 * lay.EndAllowanceMm)) / SquareMillimetresPerSquareMetre;
+        var clothArea = lay.RollWidthMm * lay.ClothMm / SquareMillimetresPerSquareMetre;
+        var usedArea = lay.Plies * lay.UsableWidthMm * (lay.LengthMm - (2 * lay.EndAllowanceMm)) / SquareMillimetresPerSquareMetre;
         return new LayEstimate(
             lay.Cloth,
             lay.Number,
@@ -64,7 +64,7 @@ public static class Estimator
             usedArea > 0 ? 100 * pieceArea / usedArea : 0,
             clothArea > 0 ? 100 * pieceArea / clothArea : 0,
             clothArea - pieceArea,
-            lay.Placements.Length,
+            lay.PieceCount,
             massPerArea * pieceArea / GramsPerKilogram);
     }
 

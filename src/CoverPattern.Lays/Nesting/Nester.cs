@@ -96,6 +96,11 @@ public static class Nester
         {
             found.Add(Placed.ToLayout(tails.Best, "rows with filled tail"));
         }
+
+        if (table.Task.Flaws.IsEmpty && !cancel.IsCancellationRequested && MaySearch(table.Task, copies: 0) && CellFill.Fill(table.Task, cancel) is { } cells)
+        {
+            found.Add(cells);
+        }
     }
 
     /// <summary>Indexes of the copies that stay, in a layout that holds them.</summary>
@@ -109,7 +114,7 @@ public static class Nester
         NestingTask task, int copies, List<NestingLayout> found, IProgress<NestingProgress>? progress, CancellationToken cancel)
     {
         var start = found.OrderBy(layout => layout.Length).FirstOrDefault();
-        if (start is null || cancel.IsCancellationRequested || copies > MostSearched || start.Length > Grid.LargestMillimetres || task.Items.Concat(task.Flaws.Select(flaw => flaw.ToItem())).Any(IsTooLarge))
+        if (start is null || cancel.IsCancellationRequested || start.Length > Grid.LargestMillimetres || !MaySearch(task, copies))
         {
             return;
         }
@@ -117,6 +122,10 @@ public static class Nester
         void Relay(SearchProgress step) => progress?.Report(new NestingProgress((int)(step.Share * task.Effort), task.Effort, step.Length));
         found.Add(StripSearch.Find(task, new SearchOptions { Start = start, Locked = LockedIn(task, start), Progress = Relay }, cancel));
     }
+
+    /// <summary>Whether the search takes a task of so many copies.</summary>
+    internal static bool MaySearch(NestingTask task, int copies) =>
+        copies <= MostSearched && !task.Items.Concat(task.Flaws.Select(flaw => flaw.ToItem())).Any(IsTooLarge);
 
     private static bool IsTooLarge(NestingItem item)
     {

@@ -39,10 +39,21 @@ internal sealed class StripFill(OutlineTable table, PlaceRule rule)
     }
 
     /// <summary>Lays one copy of an item, in whichever turn goes best.</summary>
-    public void Add(int item)
+    public void Add(int item) => TryAdd(item, long.MaxValue);
+
+    /// <summary>Lays one copy of an item where it ends within a limit.</summary>
+    /// <returns>False, and nothing laid, when no place is found that does.</returns>
+    public bool TryAdd(int item, long mostRight)
     {
         var places = table.ByItem[item].SelectMany(Places).OrderBy(Key).ThenBy(place => place.Y).ThenBy(place => place.Outline.Index);
-        Put(places.Take(Slides).Select(Slide).OrderBy(Key).ThenBy(place => place.Y).ThenBy(place => place.Outline.Index).First());
+        var slid = places.Take(Slides).Select(Slide).Where(place => place.Right <= mostRight).OrderBy(Key).ThenBy(place => place.Y).ThenBy(place => place.Outline.Index).ToArray();
+        if (slid.Length == 0)
+        {
+            return false;
+        }
+
+        Put(slid[0]);
+        return true;
     }
 
     private long Key(Placed place) => rule switch

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace CoverPattern.Patterns.Jobs;
 
 /// <summary>A cloth as it comes on the roll.</summary>
@@ -22,6 +24,9 @@ public sealed record Cloth(
 
     /// <summary>Thickness of one ply; null when the shop did not say.</summary>
     public Measure? Thickness { get; init; }
+
+    /// <summary>Rolls that there are, in the order in which the job names them; none: cloth as much as is needed. Only the last may be without a length.</summary>
+    public ImmutableArray<RollWish> Rolls { get; init; } = [];
 
     /// <summary>Width on which pieces may lie, millimetres.</summary>
     public double UsableWidth => RollWidth.Millimetres - (2 * (Selvedge.Millimetres + SafetyStrip.Millimetres));

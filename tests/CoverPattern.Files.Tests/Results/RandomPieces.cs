@@ -4,6 +4,7 @@ using System.Collections.Immutable;
 using System.Linq;
 using CoverPattern.Geometry;
 using CoverPattern.Lays;
+using CoverPattern.Patterns.Jobs;
 using CoverPattern.Patterns.Pieces;
 using CoverPattern.Patterns.Seams;
 using CsCheck;
@@ -85,8 +86,22 @@ internal static class RandomPieces
     private static Gen<Lay> Lay(int index) => Gen.Select(
         Word, Length, Gen.Double[0, 1],
         Gen.Select(Length, Length, Length, Gen.Bool, (end, length, spacing, faceDown) => (end, length, spacing, faceDown)),
-        Gen.Select(Number, Number, Number, Gen.Bool, (x, y, turn, mirrored) => (x, y, turn, mirrored)).Array[0, 5],
-        (cloth, roll, usable, rest, places) => new Lay(
+        Gen.Select(Number, Number, Number, Gen.Bool, Gen.Int[0, 3], (x, y, turn, mirrored, under) => (x, y, turn, mirrored, under)).Array[0, 5],
+        Making,
+        (cloth, roll, usable, rest, places, making) => new Lay(
             "c" + cloth, roll, roll * usable, rest.end, rest.length, rest.spacing, rest.faceDown,
-            [.. places.Select((at, i) => new Placement($"P{index}.{i}", at.x, at.y, at.turn, at.mirrored))], index + 1));
+            [.. places.Select((at, i) => new Placement($"P{index}.{i}", at.x, at.y, at.turn, at.mirrored) { Under = [.. Enumerable.Range(0, at.under).Select(ply => $"P{index}.{i}.{ply}")] })], index + 1)
+        {
+            Roll = places.Length,
+            RollName = cloth,
+            FromMm = rest.length,
+            Plies = 1 + places.Length,
+            FaceToFace = rest.faceDown,
+            Flaws = [.. places.Select(at => new LayFlaw(at.x, at.y, rest.end, rest.length, at.under == 0 ? null : at.under))],
+            Making = making,
+        });
+
+    private static readonly Gen<LayMaking> Making = Gen.Select(
+        Gen.Enum<LayOrigin>(), Gen.Enum<LayStyle>(), Word, Length, Gen.Bool,
+        (origin, style, method, length, inHoles) => new LayMaking(origin, style, method, "half", length, inHoles) { TightMm = inHoles ? length : null });
 }

@@ -32,17 +32,20 @@ internal sealed class ContactSteps
         var wide = alongX
             ? box with { Left = box.Left - reach, Right = box.Right + reach }
             : box with { Bottom = box.Bottom - reach, Top = box.Top + reach };
-        var near = _strip.Collect(wide, _found);
         var count = 0;
-        for (var k = 0; k < near; k++)
+        foreach (var shift in _strip.Repeats(stackalloc int[3]))
         {
-            var other = _found[k];
-            if (other != copy)
+            var near = _strip.Collect(wide.Moved(-shift, 0), _found);
+            for (var k = 0; k < near; k++)
             {
-                var shape = _strip.Shapes[other];
-                double x = _strip.X[other] - spot.X, y = _strip.Y[other] - spot.Y;
-                Sweep(new Side(spot.Shape, shape, x, y, 1), alongX, reach, ref count);
-                Sweep(new Side(shape, spot.Shape, -x, -y, -1), alongX, reach, ref count);
+                var other = _found[k];
+                if (other != copy)
+                {
+                    var shape = _strip.Shapes[other];
+                    double x = _strip.X[other] + shift - spot.X, y = _strip.Y[other] - spot.Y;
+                    Sweep(new Side(spot.Shape, shape, x, y, 1), alongX, reach, ref count);
+                    Sweep(new Side(shape, spot.Shape, -x, -y, -1), alongX, reach, ref count);
+                }
             }
         }
 

@@ -25,7 +25,20 @@ internal sealed class PlaceCost
     public double Of(in Spot spot, double bound)
     {
         Evaluations++;
-        var count = _strip.Collect(spot.Shape.Box.Moved(spot.X, spot.Y), _found);
+        var sum = Among(spot, 0, bound);
+        if (_strip.IsRound && sum < bound)
+        {
+            sum += Among(spot, -_strip.Length, bound - sum);
+            sum = sum < bound ? sum + Among(spot, _strip.Length, bound - sum) : sum;
+        }
+
+        return sum;
+    }
+
+    /// <summary>Cost against the copies as they lie, all shifted along the strip.</summary>
+    private double Among(in Spot spot, int shift, double bound)
+    {
+        var count = _strip.Collect(spot.Shape.Box.Moved(spot.X - shift, spot.Y), _found);
         var sum = 0.0;
         for (var k = 0; k < count; k++)
         {
@@ -35,7 +48,7 @@ internal sealed class PlaceCost
                 continue;
             }
 
-            var (x, y) = (_strip.X[other] - spot.X, _strip.Y[other] - spot.Y);
+            var (x, y) = (_strip.X[other] + shift - spot.X, _strip.Y[other] - spot.Y);
             if (_tables.Overlap(spot.Shape, _strip.Shapes[other], x, y))
             {
                 sum += _row[other] * Severity.Of(spot.Shape, _strip.Shapes[other], x, y);

@@ -75,7 +75,7 @@ internal sealed class PlaceSearch
         for (var k = 0; k < _settings.WideSamples && _kept.Bound > 0; k++)
         {
             var shape = Turned(turns);
-            var x = _chance.Between(-shape.TrueBox.Left, _strip.Length - shape.TrueBox.Right);
+            var x = _chance.Between(-shape.TrueBox.Left, _strip.LastX(shape));
             var y = _chance.Between(-shape.TrueBox.Bottom, _strip.Width - shape.TrueBox.Top);
             Try(shape, x, y);
         }
@@ -110,26 +110,18 @@ internal sealed class PlaceSearch
 
     private void Try(PreparedShape shape, int x, int y)
     {
-        if (!Fits(shape))
+        if (!_strip.Fits(shape))
         {
             return;
         }
 
-        var spot = Kept(shape, x, y);
+        var spot = _strip.Kept(shape, x, y);
         var cost = _cost.Of(spot, _kept.Bound);
         if (cost < _kept.Bound)
         {
             _kept.Offer(spot, cost);
         }
     }
-
-    private bool Fits(PreparedShape shape) => shape.TrueBox.Width <= _strip.Length && shape.TrueBox.Height <= _strip.Width;
-
-    /// <summary>The nearest spot that keeps the shape on the strip.</summary>
-    private Spot Kept(PreparedShape shape, int x, int y) => new(
-        shape,
-        Math.Max(-shape.TrueBox.Left, Math.Min(x, _strip.Length - shape.TrueBox.Right)),
-        Math.Max(-shape.TrueBox.Bottom, Math.Min(y, _strip.Width - shape.TrueBox.Top)));
 
     /// <summary>Steps along x, y or a diagonal in chance order, longer after a gain, half as long after none.</summary>
     private void Refine(ref Spot spot, ref double cost, double first, double stop)
@@ -165,7 +157,7 @@ internal sealed class PlaceSearch
             var steps = _contacts.Gather(_copy, from, alongX, reach);
             foreach (var step in steps[..Math.Min(steps.Length, _settings.ContactTries)])
             {
-                var next = Kept(from.Shape, from.X + (alongX ? step : 0), from.Y + (alongX ? 0 : step));
+                var next = _strip.Kept(from.Shape, from.X + (alongX ? step : 0), from.Y + (alongX ? 0 : step));
                 var nextCost = _cost.Of(next, cost);
                 if (nextCost < cost)
                 {
@@ -179,7 +171,7 @@ internal sealed class PlaceSearch
 
     private bool Step(ref Spot spot, ref double cost, int dx, int dy)
     {
-        var next = Kept(spot.Shape, spot.X + dx, spot.Y + dy);
+        var next = _strip.Kept(spot.Shape, spot.X + dx, spot.Y + dy);
         if (next.X == spot.X && next.Y == spot.Y)
         {
             return false;

@@ -17,6 +17,15 @@ public sealed record SearchOptions
     /// <summary>Stops the search after this time, between work units; the result then depends on the machine's speed. None: effort alone decides.</summary>
     public TimeSpan? TimeLimit { get; init; }
 
+    /// <summary>A lay of this length is short enough, millimetres: the search ends between work units. 0: none is.</summary>
+    public double EnoughLength { get; init; }
+
+    /// <summary>
+    /// Whether the strip is bent round until its ends meet: the lay found may be repeated along the strip, and its length is the
+    /// distance from one repeat to the next. Without a start lay, flawed areas and locked copies.
+    /// </summary>
+    internal bool IsRound { get; init; }
+
     /// <summary>Measures the time limit.</summary>
     public TimeProvider Clock { get; init; } = TimeProvider.System;
 

@@ -14,6 +14,7 @@ internal sealed class SearchScene
     public SearchScene(NestingTask task, SearchSettings settings, SearchOptions options)
     {
         Settings = settings;
+        IsRound = options.IsRound;
         Width = checked((int)Math.Floor(task.Width * Grid.StepsPerMillimetre));
         Pieces = task.Items.Sum(item => item.Quantity);
         var items = task.Items.Length;
@@ -41,6 +42,9 @@ internal sealed class SearchScene
     }
 
     public SearchSettings Settings { get; }
+
+    /// <summary>Whether the strip's ends meet.</summary>
+    public bool IsRound { get; }
 
     /// <summary>Prepared shapes by item.</summary>
     public ImmutableArray<ImmutableArray<PreparedShape>> Shapes { get; }
@@ -116,7 +120,7 @@ internal sealed class SearchScene
     private int ShortestPossible(int items)
     {
         var area = Copies.Take(Pieces).Sum(item => Shapes[item][0].Area);
-        var longest = Shapes.Take(items).Max(turns => turns.Min(shape => shape.TrueBox.Width));
+        var longest = Shapes.Take(items).Max(turns => turns.Min(shape => IsRound ? shape.Box.Width : shape.TrueBox.Width));
         var locked = Start?.Spots.Take(Pieces).Where((_, copy) => Locked[copy]).Select(spot => spot.X + spot.Shape.TrueBox.Right).DefaultIfEmpty(0).Max() ?? 0;
         return (int)Math.Max(Math.Ceiling(area / Width), Math.Max(longest, locked));
     }

@@ -25,6 +25,14 @@ internal static class Shaking
 
             var spot = strip.At(i);
             var box = spot.Shape.TrueBox;
+            if (strip.IsRound)
+            {
+                // What is wider than the way round would meet itself: it takes its narrowest turn.
+                var shape = strip.Fits(spot.Shape) ? spot.Shape : scene.Shapes[scene.Copies[i]].Where(strip.Fits).MinBy(turn => turn.Box.Width)!;
+                strip.Place(i, strip.Kept(shape, spot.X >= cut ? spot.X - (from - to) : spot.X, spot.Y));
+                continue;
+            }
+
             if (spot.X + ((box.Left + (long)box.Right) / 2) >= cut)
             {
                 strip.Place(i, spot with { X = Math.Max(-box.Left, spot.X - (from - to)) });
@@ -64,11 +72,8 @@ internal static class Shaking
     {
         var spot = strip.At(copy);
         var box = spot.Shape.TrueBox;
-        strip.Place(copy, spot with
-        {
-            X = chance.Between(-box.Left, strip.Length - box.Right),
-            Y = chance.Between(-box.Bottom, strip.Width - box.Top),
-        });
+        var (x, y) = (chance.Between(-box.Left, strip.Length - box.Right), chance.Between(-box.Bottom, strip.Width - box.Top));
+        strip.Place(copy, strip.Kept(spot.Shape, x, y));
     }
 
     private static Spot OnMiddle(Strip strip, in Spot moved, in Spot there)
@@ -76,10 +81,6 @@ internal static class Shaking
         var (box, goal) = (moved.Shape.TrueBox, there.Shape.TrueBox);
         var x = there.X + ((goal.Left + goal.Right - box.Left - box.Right) / 2);
         var y = there.Y + ((goal.Bottom + goal.Top - box.Bottom - box.Top) / 2);
-        return moved with
-        {
-            X = Math.Max(-box.Left, Math.Min(x, strip.Length - box.Right)),
-            Y = Math.Max(-box.Bottom, Math.Min(y, strip.Width - box.Top)),
-        };
+        return strip.Kept(moved.Shape, x, y);
     }
 }

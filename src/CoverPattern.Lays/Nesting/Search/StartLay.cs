@@ -18,7 +18,8 @@ internal sealed class StartLay
     private StartLay(SearchScene scene, Chance chance)
     {
         (_scene, _chance) = (scene, chance);
-        _strip = new Strip(scene) { Length = int.MaxValue };
+        // On a round strip of this length nothing is near enough to meet itself; a strip that ends needs none.
+        _strip = new Strip(scene) { Length = scene.IsRound ? int.MaxValue / 4 : int.MaxValue };
         _cost = new PlaceCost(_strip, scene.Tables);
     }
 
@@ -39,7 +40,15 @@ internal sealed class StartLay
             start._cost.Close(weights);
         }
 
-        return new FoundLay(start._used, start._strip.Copy());
+        return scene.IsRound ? start.Bent() : new FoundLay(start._used, start._strip.Copy());
+    }
+
+    /// <summary>Bent round behind the last box nothing overlaps.</summary>
+    private FoundLay Bent()
+    {
+        var spots = _strip.Copy();
+        var low = spots.Min(spot => spot.X + spot.Shape.Box.Left);
+        return new FoundLay(spots.Max(spot => spot.X + spot.Shape.Box.Right) - low, [.. spots.Select(spot => spot with { X = spot.X - low })]);
     }
 
     private void Lay(int copy)

@@ -26,7 +26,7 @@ internal sealed class Strip
     {
         var (count, width) = (scene.Copies.Length, scene.Width);
         _bins = count >= ManyCopies ? new StripBins(count, scene.WidestBox) : null;
-        (Count, Width, _pieces) = (count, width, scene.Pieces);
+        (Count, Width, _pieces, IsRound) = (count, width, scene.Pieces, scene.IsRound);
         (X, Y, Shapes) = (new int[count], new int[count], new PreparedShape[count]);
         var padded = (count + Lanes - 1) / Lanes * Lanes;
         (_left, _bottom, _right, _top) = (new int[padded], new int[padded], new int[padded], new int[padded]);
@@ -41,7 +41,10 @@ internal sealed class Strip
     /// <summary>Width, steps.</summary>
     public int Width { get; }
 
-    /// <summary>Length within which copies must lie, steps.</summary>
+    /// <summary>Whether the ends of the strip meet, so that what lies over one end lies at the other too.</summary>
+    public bool IsRound { get; }
+
+    /// <summary>Length within which copies must lie, steps; on a round strip the way round, no shorter than any box that lies on it.</summary>
     public int Length { get; set; }
 
     public int[] X { get; }
@@ -49,6 +52,39 @@ internal sealed class Strip
     public int[] Y { get; }
 
     public PreparedShape[] Shapes { get; }
+
+    /// <summary>Shifts along the strip at which another copy may meet one: none, and on a round strip once round either way.</summary>
+    public ReadOnlySpan<int> Repeats(Span<int> room)
+    {
+        room[0] = 0;
+        if (!IsRound)
+        {
+            return room[..1];
+        }
+
+        (room[1], room[2]) = (-Length, Length);
+        return room[..3];
+    }
+
+    /// <summary>The nearest spot that keeps the shape on the strip; on a round one the same spot once round.</summary>
+    public Spot Kept(PreparedShape shape, int x, int y)
+    {
+        var kept = Math.Max(-shape.TrueBox.Bottom, Math.Min(y, Width - shape.TrueBox.Top));
+        if (!IsRound)
+        {
+            return new Spot(shape, Math.Max(-shape.TrueBox.Left, Math.Min(x, Length - shape.TrueBox.Right)), kept);
+        }
+
+        var left = (x + shape.Box.Left) % Length;
+        return new Spot(shape, (left < 0 ? left + Length : left) - shape.Box.Left, kept);
+    }
+
+    /// <summary>The last place of a shape along the strip; on a round one all the way round.</summary>
+    public int LastX(PreparedShape shape) => IsRound ? Length - 1 - shape.TrueBox.Left : Length - shape.TrueBox.Right;
+
+    /// <summary>Whether a shape has room on the strip at all.</summary>
+    public bool Fits(PreparedShape shape) =>
+        (IsRound ? shape.Box.Width : shape.TrueBox.Width) <= Length && shape.TrueBox.Height <= Width;
 
     public void Place(int copy, in Spot spot)
     {
@@ -128,9 +164,14 @@ internal sealed class Strip
         }
     }
 
-    /// <summary>The rightmost point of a piece's true outline, steps.</summary>
+    /// <summary>The rightmost point of a piece's true outline, steps; on a round strip the way round.</summary>
     public int UsedLength()
     {
+        if (IsRound)
+        {
+            return Length;
+        }
+
         var used = 0;
         for (var i = 0; i < _pieces; i++)
         {

@@ -37,8 +37,9 @@ public static class StripSearch
         var scene = new SearchScene(task, settings, options);
 
         var best = FirstLay(scene, task.Seed);
+        var enough = options.EnoughLength * Grid.StepsPerMillimetre;
         var chains = Enumerable.Range(1, Workers).Select(k => new Chain(scene, best, new Chance(task.Seed, k))).ToArray();
-        for (var share = budget.Share(0); share < 1 && !cancel.IsCancellationRequested && !Array.Exists(chains, chain => chain.IsDone);)
+        for (var share = budget.Share(0); share < 1 && !cancel.IsCancellationRequested && !Array.Exists(chains, chain => chain.IsDone) && Shortest(chains).Length > enough;)
         {
             Steer(chains, share, settings);
             RunAll(chains, options.Threads, settings.EvaluationsPerUnit, cancel);
@@ -46,7 +47,8 @@ public static class StripSearch
             Report(chains, share, options.Progress);
         }
 
-        var found = ToLayout(Settling.Slide(scene, Shortest(chains)), scene.Pieces);
+        var shortest = Shortest(chains);
+        var found = ToLayout(scene.IsRound ? shortest : Settling.Slide(scene, shortest), scene.Pieces);
         return options.Start is { } given && given.Length <= found.Length ? given : found;
     }
 

@@ -1,3 +1,5 @@
+using System;
+
 namespace CoverPattern.Lays.Nesting.Search;
 
 /// <summary>The overlaps of a strip at the moment: which pairs, and how bad each is. Kept up to date move by move.</summary>
@@ -60,22 +62,39 @@ internal sealed class Tangle
     private void AddPairs(int copy, int below)
     {
         var spot = _strip.At(copy);
-        var count = _strip.Collect(spot.Shape.Box.Moved(spot.X, spot.Y), _found);
-        for (var k = 0; k < count; k++)
+        foreach (var shift in _strip.Repeats(stackalloc int[3]))
         {
-            var other = _found[k];
-            if (other == copy || other >= below)
+            var count = _strip.Collect(spot.Shape.Box.Moved(spot.X - shift, spot.Y), _found);
+            for (var k = 0; k < count; k++)
             {
-                continue;
-            }
+                var other = _found[k];
+                if (other == copy || other >= below)
+                {
+                    continue;
+                }
 
-            var (x, y) = (_strip.X[other] - spot.X, _strip.Y[other] - spot.Y);
-            if (_tables.Overlap(spot.Shape, _strip.Shapes[other], x, y))
-            {
-                var severity = Severity.Of(spot.Shape, _strip.Shapes[other], x, y);
-                Pairs.Add(copy, other, severity);
-                Pairs.Add(other, copy, severity);
+                var (x, y) = (_strip.X[other] + shift - spot.X, _strip.Y[other] - spot.Y);
+                if (_tables.Overlap(spot.Shape, _strip.Shapes[other], x, y))
+                {
+                    var severity = Severity.Of(spot.Shape, _strip.Shapes[other], x, y);
+                    Note(copy, other, severity);
+                    Note(other, copy, severity);
+                }
             }
+        }
+    }
+
+    /// <summary>On a round strip two copies may overlap on both ways round: one entry holds both.</summary>
+    private void Note(int copy, int other, float severity)
+    {
+        var place = _strip.IsRound ? Pairs.Others(copy).IndexOf(other) : -1;
+        if (place >= 0)
+        {
+            Pairs.Values(copy)[place] += severity;
+        }
+        else
+        {
+            Pairs.Add(copy, other, severity);
         }
     }
 }

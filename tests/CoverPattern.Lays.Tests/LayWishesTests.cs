@@ -1,0 +1,316 @@
+using System;
+using System.Collections.Immutable;
+using System.Linq;
+using System.Threading;
+using CoverPattern.Geometry;
+using CoverPattern.Patterns.Jobs;
+using CoverPattern.Patterns.Pieces;
+using CoverPattern.Patterns.Seams;
+
+namespace CoverPattern.Lays.Tests;
+
+/// <summary>Flaws, grades, rolls, table, plies, and lays that a job names.</summary>
+public sealed class LayWishesTests
+{
+    // Boxes of 400 x 300 of one pattern as drawn; on 970 mm of usable width three lie side by side. The ends take 20 mm each, the spacing is 3 mm.
+    private static readonly PieceSet Twelve = Boxes(12);
+
+    [Fact]
+    public void Plan_FlawAtTheCutEnd_IsLeftToPiecesThatBearIt()
+    {
+        // The first 500 mm of the roll are flawed over the whole width: only P01, of grade 2, may lie there.
+        var roll = new RollWish("", null, [new FlawWish(Mm(0), Mm(0), Mm(500), Mm(1000), 2)]);
+        var job = Job(rolls: roll) with { };
+        job = job with { Lay = job.Lay with { Grades = [new GradeWish(["P01"], 2)] } };
+
+        var lay = Plan(job, Twelve).Single();
+
+        Assert.Empty(OrderProof.Check(job, [lay], Twelve));
+        Assert.Equal(["P01"], lay.Placements.Where(place => Left(place) < 500).Select(place => place.Piece));
+        Assert.Equal(2, lay.Flaws.Single().LeastGrade);
+        // Four columns of 400 behind the flaw, 3 apart, hold the eleven others: 500 + 1609 + 20.
+        Assert.Equal(2129, lay.LengthMm, tolerance: 0.01);
+    }
+
+    [Fact]
+    public void Check_PieceMovedOntoAFlawByAHundredth_IsFound()
+    {
+        var roll = new RollWish("", null, [new FlawWish(Mm(0), Mm(0), Mm(500), Mm(1000), null)]);
+        var job = Job(rolls: roll);
+        var lay = Plan(job, Twelve).Single();
+        var first = lay.Placements.Select((place, i) => (Left(place), i)).Min().i;
+
+        Assert.Empty(OrderProof.Check(job, [lay], Twelve));
+        var moved = lay with { Placements = lay.Placements.SetItem(first, lay.Placements[first] with { X = lay.Placements[first].X - Grid.Snap(new Point2(0.01, 0)).X }) };
+        Assert.Equal((LayFault.OnFlaw, lay.Placements[first].Piece), OrderProof.Check(job, [moved], Twelve).Select(finding => (finding.Fault, finding.Piece)).Single());
+    }
+
+    [Fact]
+    public void Plan_Table_PartsTheLayAndNoPieceCrossesItsEnd()
+    {
+        // 1300 mm hold three columns of 400 with 3 between and 20 at each end (1246): nine boxes, then three.
+        var job = Job();
+        job = job with { Lay = job.Lay with { Table = Mm(1300) } };
+
+        var lays = Plan(job, Twelve);
+
+        Assert.Equal([1246, 440], lays.Select(lay => Math.Round(lay.LengthMm)));
+        Assert.Equal([9, 3], lays.Select(lay => lay.Placements.Length));
+        Assert.Equal([1, 2], lays.Select(lay => lay.Number));
+        Assert.Empty(LayProof.Check(lays, Twelve));
+        Assert.Empty(OrderProof.Check(job, lays, Twelve));
+    }
+
+    [Fact]
+    public void Plan_TableShorterThanAPiece_NamesPieceAndRoom()
+    {
+        var job = Job();
+        var fault = Assert.Throws<PieceTooLongException>(() => Plan(job with { Lay = job.Lay with { Table = Mm(439) } }, Twelve));
+
+        Assert.Contains("P01 needs 400.0 mm along the roll; a lay of cloth canvas has 399.0 mm", fault.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Plan_Rolls_TakesTheShortestThatHoldsAllAndLeavesTheLongOneWhole()
+    {
+        // Four columns need 1649 mm: the roll of 2 m holds them, so the 9 m stay in one piece.
+        var job = Job(rolls: [Roll(9000), Roll(1000), Roll(2000)]);
+
+        var lay = Plan(job, Twelve).Single();
+
+        Assert.Equal((3, 0), (lay.Roll, lay.FromMm));
+        Assert.Equal(1649, lay.LengthMm, tolerance: 0.01);
+        Assert.Contains(LayNotices.Of(job, [lay], Twelve), notice => notice.Text.Contains("Roll 3 of canvas: 1.65 m of 2.00 m are used, 0.35 m are left.", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Plan_RollsThatHoldAllOnlyTogether_AreFilledOneAfterTheOther()
+    {
+        // 900 mm hold two columns (843), twice: twelve boxes.
+        var job = Job(rolls: [Roll(900), Roll(900)]);
+
+        var lays = Plan(job, Twelve);
+
+        Assert.Equal([1, 2], lays.Select(lay => lay.Roll));
+        Assert.Equal([6, 6], lays.Select(lay => lay.Placements.Length));
+        Assert.Empty(LayProof.Check(lays, Twelve));
+        Assert.Empty(OrderProof.Check(job, lays, Twelve));
+    }
+
+    [Fact]
+    public void Plan_RollsTooShort_SaysHowMuchIsMissingAndDropsNothing()
+    {
+        var job = Job(rolls: [Roll(900), Roll(440)]);
+
+        var fault = Assert.Throws<NotEnoughClothException>(() => Plan(job, Twelve));
+
+        // 900 and 440 mm hold nine boxes; three of 120,000 mm2 take 371 mm of 970.
+        Assert.Equal(3, fault.Left.Length);
+        Assert.Contains("1.34 m in all", fault.Message, StringComparison.Ordinal);
+        Assert.Contains("0.37 m more", fault.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Plan_TableAndRoll_LayBehindEachOther()
+    {
+        // On a table of 900 mm each lay holds two columns and takes 843 mm off the roll.
+        var job = Job(rolls: Roll(2000));
+        job = job with { Lay = job.Lay with { Table = Mm(900) } };
+
+        var lays = Plan(job, Twelve);
+
+        Assert.Equal([0, 843], lays.Select(lay => Math.Round(lay.FromMm)));
+        Assert.Empty(OrderProof.Check(job, lays, Twelve));
+    }
+
+    [Fact]
+    public void Plan_Plies_CutsEachPlaceOnceAndTheRestOnOnePly()
+    {
+        // Twelve boxes on five plies: two stacks, and two boxes left over.
+        var job = Job();
+        job = job with { Lay = job.Lay with { Plies = 5 } };
+
+        var lays = Plan(job, Twelve);
+
+        Assert.Equal([5, 1], lays.Select(lay => lay.Plies));
+        Assert.Equal([10, 2], lays.Select(lay => lay.PieceCount));
+        Assert.Equal(2, lays[0].Placements.Length);
+        Assert.Empty(LayProof.Check(lays, Twelve));
+        Assert.Empty(OrderProof.Check(job, lays, Twelve));
+    }
+
+    [Fact]
+    public void Plan_PliesFaceToFace_GiveTwins()
+    {
+        // Two covers of a piece and its twin: two plies give all four in two cuts.
+        var pieces = Samples.TwoCovers();
+        var job = Samples.Job(Samples.Canvas);
+        job = job with { Lay = job.Lay with { Plies = 2, Spread = PlySpread.FaceToFace, Effort = 1 } };
+
+        var lay = Plan(job, pieces).Single();
+
+        Assert.Equal(4, lay.PieceCount);
+        Assert.All(lay.Placements, place => Assert.Equal((true, "P1", "P2"), (place.Mirrored, place.Piece[3..], place.Under[0][3..])));
+        Assert.Empty(LayProof.Check([lay], pieces));
+        // Laid all one way, the ply under the top gives the wrong hand.
+        Assert.Equal(2, LayProof.Check([lay with { FaceToFace = false }], pieces).Count(finding => finding.Fault == LayFault.WrongSide));
+    }
+
+    [Fact]
+    public void Plan_PliesFaceToFaceOfOneHand_AreRefused()
+    {
+        var job = Job();
+
+        var fault = Assert.Throws<HandsUnequalException>(() => Plan(job with { Lay = job.Lay with { Plies = 2, Spread = PlySpread.FaceToFace } }, Twelve));
+
+        Assert.Contains("needed 12 times as drawn and 0 times mirrored", fault.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Check_PlacesOfAPlyLayWithFewerPieces_AreFound()
+    {
+        var job = Job();
+        job = job with { Lay = job.Lay with { Plies = 4 } };
+        var lay = Plan(job, Twelve).Single();
+
+        var planted = lay with { Placements = lay.Placements.SetItem(0, lay.Placements[0] with { Under = lay.Placements[0].Under.RemoveAt(0) }) };
+
+        Assert.Equal([LayFault.Missing, LayFault.WrongPlies], LayProof.Check([planted], Twelve).Select(finding => finding.Fault));
+    }
+
+    [Fact]
+    public void Plan_KeptLays_AreUsedAsTheyAre()
+    {
+        var job = Job();
+        var lay = Plan(job, Twelve).Single();
+        // Two columns further along than need be: nobody who searches would leave that.
+        var loose = lay with { Placements = [.. lay.Placements.Select(place => Left(place) > 500 ? place with { X = place.X + 700 } : place)] };
+
+        var kept = Plan(job with { Lay = job.Lay with { Keep = Earlier(loose) } }, Twelve).Single();
+
+        Assert.True(loose.Placements.SequenceEqual(kept.Placements));
+        Assert.Equal(LayOrigin.Kept, kept.Making.Origin);
+        Assert.Equal(lay.LengthMm + 700, kept.LengthMm, tolerance: 1e-6);
+    }
+
+    public static TheoryData<string, Func<Lay, Lay>> WrongKept => new()
+    {
+        { "overlap", lay => lay with { Placements = lay.Placements.SetItem(1, lay.Placements[0] with { Piece = lay.Placements[1].Piece }) } },
+        { "lies on no lay", lay => lay with { Placements = lay.Placements.RemoveAt(3) } },
+        { "No piece of cloth canvas is called", lay => lay with { Placements = lay.Placements.SetItem(0, lay.Placements[0] with { Piece = "P99" }) } },
+        { "turned by 90 degrees", lay => lay with { Placements = lay.Placements.SetItem(0, new Placement("P01", 4000, 500, 90, false)) } },
+        { "wrong side up", lay => lay with { Placements = lay.Placements.SetItem(0, new Placement("P01", 4000, 500, 0, true)) } },
+        { "allowed are 20.0000", lay => lay with { Placements = lay.Placements.SetItem(0, lay.Placements[0] with { Y = -5 }) } },
+    };
+
+    [Theory]
+    [MemberData(nameof(WrongKept))]
+    public void Plan_KeptLaysThatAreWrong_AreRefusedWithTheReason(string reason, Func<Lay, Lay> plant)
+    {
+        var job = Job();
+        var planted = plant(Plan(job, Twelve).Single());
+
+        var fault = Assert.Throws<EarlierLaysRefusedException>(() => Plan(job with { Lay = job.Lay with { Keep = Earlier(planted) } }, Twelve));
+
+        Assert.Contains(reason, fault.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Plan_LaysToStartFrom_AreNeverMadeLongerAndLockedPiecesStay()
+    {
+        var job = Job();
+        var lay = Plan(job, Twelve).Single();
+        var loose = lay with { Placements = [.. lay.Placements.Select(place => Left(place) > 500 ? place with { X = place.X + 700 } : place)] };
+        var locked = loose.Placements.First(place => Left(place) > 1000);
+
+        var onward = job with { Lay = job.Lay with { Start = Earlier(loose), Locked = [locked.Piece] } };
+        var again = Plan(onward, Twelve).Single();
+
+        Assert.Contains(locked, again.Placements);
+        Assert.True(again.LengthMm <= lay.LengthMm + 700, $"{again.LengthMm}");
+        Assert.Equal(LayOrigin.Continued, again.Making.Origin);
+        Assert.Empty(OrderProof.Check(onward, [again], Twelve));
+        var moved = again with { Placements = [.. again.Placements.Select(place => place == locked ? place with { Y = place.Y + 1 } : place)] };
+        Assert.Equal(LayFault.Moved, OrderProof.Check(onward, [moved], Twelve).Single().Fault);
+    }
+
+    [Fact]
+    public void Plan_LaysToStartFromWithAPieceMore_LayItToo()
+    {
+        var job = Job();
+        var lay = Plan(job, Boxes(11)).Single();
+
+        var again = Plan(job with { Lay = job.Lay with { Start = Earlier(lay) } }, Twelve).Single();
+
+        Assert.Equal(12, again.Placements.Length);
+        Assert.Empty(LayProof.Check([again], Twelve));
+    }
+
+    [Fact]
+    public void Plan_LockedPiecesThatClash_AreRefused()
+    {
+        var job = Job();
+        var lay = Plan(job, Twelve).Single();
+        var planted = lay with { Placements = lay.Placements.SetItem(1, lay.Placements[0] with { Piece = "P02" }) };
+
+        var fault = Assert.Throws<EarlierLaysRefusedException>(() => Plan(job with { Lay = job.Lay with { Start = Earlier(planted), Locked = ["P01", "P02"] } }, Twelve));
+
+        Assert.Contains("cannot stay beside", fault.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Plan_GrainThatMayRunOff_IsProvedAndPlantedTurnsAreFound()
+    {
+        var job = Samples.Job(Samples.Canvas);
+        job = job with { Lay = job.Lay with { OffGrainDegrees = 3, Effort = 1 } };
+        var pieces = Samples.TwoCovers();
+
+        var lay = Plan(job, pieces).Single();
+
+        Assert.Empty(OrderProof.Check(job, [lay], pieces));
+        Assert.Equal(3, lay.Making.OffGrainDegrees);
+        var turned = lay with { Placements = lay.Placements.SetItem(0, lay.Placements[0] with { TurnDegrees = 183.01 }) };
+        Assert.Equal(LayFault.WrongTurn, OrderProof.Check(job, [turned], pieces).Single().Fault);
+    }
+
+    [Fact]
+    public void Plan_ByHand_TellsWhenATightLayIsMuchShorter()
+    {
+        // On 650 mm right-angled pieces of 400 x 300 make rectangles by twos; by hand is as short here.
+        var job = Job();
+        var lay = Plan(job with { Lay = job.Lay with { Style = LayStyle.ByHand } }, Twelve).Single();
+
+        Assert.Equal(LayStyle.ByHand, lay.Making.Style);
+        Assert.Equal(lay.LengthMm, lay.Making.TightMm!.Value, tolerance: 0.01);
+        Assert.DoesNotContain(LayNotices.Of(job, [lay], Twelve), notice => notice.Code == "by-hand-longer");
+        // 4 % longer is told, 3 % is not.
+        Assert.Contains(LayNotices.Of(job, [lay with { Making = lay.Making with { TightMm = lay.LengthMm / 1.04 } }], Twelve), notice => notice.Code == "by-hand-longer");
+        Assert.DoesNotContain(LayNotices.Of(job, [lay with { Making = lay.Making with { TightMm = lay.LengthMm / 1.03 } }], Twelve), notice => notice.Code == "by-hand-longer");
+    }
+
+    private static ImmutableArray<Lay> Plan(Job job, PieceSet pieces) => LayPlanner.Plan(job, pieces, null, CancellationToken.None);
+
+    private static Job Job(params ImmutableArray<RollWish> rolls)
+    {
+        var job = Samples.Job(Samples.Canvas with { Rolls = rolls }, isFaceDown: false);
+        return job with { Lay = job.Lay with { Effort = 1 } };
+    }
+
+    private static RollWish Roll(double millimetres) => new("", Mm(millimetres), []);
+
+    private static Measure Mm(double millimetres) => Samples.Mm(millimetres);
+
+    private static double Left(Placement place) => place.TurnDegrees == 0 ? place.X : place.X - 400;
+
+    private static EarlierLays Earlier(Lay lay) => new(
+        "old.json",
+        [new EarlierLay(lay.Cloth, lay.Number, [.. lay.Placements.Select(place => new EarlierPlace(place.Piece, place.Under, place.X, place.Y, place.TurnDegrees, place.Mirrored))]) { Roll = lay.Roll, FromMm = lay.FromMm, Plies = lay.Plies }]);
+
+    private static PieceSet Boxes(int count)
+    {
+        ImmutableArray<Point2> box = [new(0, 0), new(400, 0), new(400, 300), new(0, 300)];
+        ImmutableArray<EdgeRun> runs = [.. Enumerable.Range(0, 4).Select(i => new EdgeRun(i, (i + 1) % 4, EdgeRole.Raw, "c1", string.Empty, EdgeSide.None, i % 2 == 0 ? 400 : 300, 0))];
+        var pattern = new Pattern("T01", "canvas", PieceKind.Facet, count, box, box, runs, [], [], [], [], [], new(default, new(9, 0)), [box], new(150, 100), 20);
+        return new PieceSet([pattern], [.. Enumerable.Range(1, count).Select(i => new Piece(FormattableString.Invariant($"P{i:00}"), "T01", false, [.. Enumerable.Range(0, 4).Select(k => new PieceRun(FormattableString.Invariant($"E{i}.{k}"), EdgeRole.Raw, Partner: null))], ["F1"]))]);
+    }
+}

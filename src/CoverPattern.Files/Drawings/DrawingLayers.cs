@@ -33,6 +33,9 @@ public static class DrawingLayers
     public static DrawingLayer DrawnMark { get; } =
         new("DRAWN_MARK", "marks inside a piece and their names; never pierced", LayerUse.Draw, "#c06000", 30, IsDashed: false);
 
+    public static DrawingLayer Registration { get; } =
+        new("REGISTRATION", "crosses near the edges of the roll where two sections meet", LayerUse.Draw, "#606060", 8, IsDashed: false);
+
     public static DrawingLayer Label { get; } =
         new("LABEL", "names of pieces and patterns, in the allowance where one is wide enough", LayerUse.Draw, "#000000", 7, IsDashed: false);
 
@@ -60,6 +63,6 @@ public static class DrawingLayers
     /// <summary>All layers in the order in which they are listed and painted.</summary>
     public static ImmutableArray<DrawingLayer> All { get; } =
     [
-        Roll, Usable, Flaw, Scale, Title, TestSquare, Fold, Grain, DrawnMark, Sew, NotchTick, Pierce, NotchSlit, InnerCut, Cut, Name, Label,
+        Roll, Usable, Flaw, Scale, Title, TestSquare, Registration, Fold, Grain, DrawnMark, Sew, NotchTick, Pierce, NotchSlit, InnerCut, Cut, Name, Label,
     ];
 }

@@ -69,14 +69,14 @@ internal static class DxfEntities
             .Add(100, "AcDbText").Add(73, MiddleInHeight);
 
     /// <summary>Lower left end of the letters, which readers work out again from the font they have.</summary>
-    private static Point2 Start(DrawnText text)
+    internal static Point2 Start(DrawnText text)
     {
         var width = LetterWidth.Estimate(text.Text, text.Height);
         var left = text.Anchor switch { TextAnchor.Start => 0, TextAnchor.Middle => width / 2, _ => width };
         return RigidMap.FromDegrees(text.TurnDegrees, text.At, mirrored: false).Apply(new Point2(-left, -text.Height / 2));
     }
 
-    private static int Anchor(TextAnchor anchor) => anchor switch
+    internal static int Anchor(TextAnchor anchor) => anchor switch
     {
         TextAnchor.Start => 0,
         TextAnchor.Middle => 1,

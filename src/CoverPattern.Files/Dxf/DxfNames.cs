@@ -15,13 +15,19 @@ internal static class DxfNames
 
     /// <summary>A name in the file for each name of ours; a number is added where two would be the same.</summary>
     /// <param name="names">All different.</param>
-    public static ImmutableSortedDictionary<string, string> Of(IEnumerable<string> names)
+    public static ImmutableSortedDictionary<string, string> Of(IEnumerable<string> names) =>
+        Of(names, name => string.Concat(PlainWords.Of(name).Select(letter => Forbidden.Contains(letter) ? '_' : letter)).Trim());
+
+    /// <inheritdoc cref="Of(IEnumerable{string})"/>
+    /// <param name="names">All different.</param>
+    /// <param name="allow">Makes a name of signs that are allowed.</param>
+    public static ImmutableSortedDictionary<string, string> Of(IEnumerable<string> names, Func<string, string> allow)
     {
         var taken = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
         var result = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
         foreach (var name in names)
         {
-            var allowed = string.Concat(PlainWords.Of(name).Select(letter => Forbidden.Contains(letter) ? '_' : letter)).Trim();
+            var allowed = allow(name);
             var free = allowed.Length == 0 ? "_" : allowed;
             for (var i = 2; !taken.Add(free); i++)
             {

@@ -31,11 +31,30 @@ internal static class ResultHeader
     public static T Read<T>(ReadOnlySpan<byte> file, ReadOnlySpan<string> names, Func<JsonPlace, T> read)
     {
         using var document = Parse(file);
+        var place = Checked(document);
+        place.AllowOnly(["formatVersion", "units", "view", .. names]);
+        return read(place);
+    }
+
+    /// <summary>Reads a file that has the header, without minding what else is in it.</summary>
+    /// <param name="file">The file in UTF-8.</param>
+    /// <param name="read">What reads the file's place once the header has been found right.</param>
+    /// <exception cref="ResultFormatException">The file is no JSON, of another version or in other units.</exception>
+    public static T ReadLeniently<T>(ReadOnlySpan<byte> file, Func<JsonPlace, T> read)
+    {
+        using var document = Parse(file);
+        return read(Checked(document));
+    }
+
+    private static JsonPlace Checked(JsonDocument document)
+    {
         var place = new JsonPlace(document.RootElement, "");
         var version = place.Field("formatVersion");
-        if (version.Whole(0, int.MaxValue) != FormatVersion)
+        var found = version.Whole(0, int.MaxValue);
+        if (found != FormatVersion)
         {
-            throw version.Fault($"this program reads version {FormatVersion}, not {version.Element.GetRawText()}.");
+            var wayOut = found > FormatVersion ? "a newer program made this result: use that one, or make the result again" : "make the result again";
+            throw version.Fault($"this program reads version {FormatVersion}, not {version.Element.GetRawText()}; {wayOut}.");
         }
 
         var units = place.Field("units");
@@ -45,8 +64,7 @@ internal static class ResultHeader
         }
 
         _ = place.Field("view").Text();
-        place.AllowOnly(["formatVersion", "units", "view", .. names]);
-        return read(place);
+        return place;
     }
 
     private static JsonDocument Parse(ReadOnlySpan<byte> file)

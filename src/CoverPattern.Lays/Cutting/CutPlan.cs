@@ -8,6 +8,9 @@ namespace CoverPattern.Lays.Cutting;
 /// <param name="Strokes">Piece by piece: marks, notches, holes, then the outline.</param>
 public sealed record CutPlan(ImmutableArray<Stroke> Strokes)
 {
+    /// <summary>Length of outlines that are cut once for two pieces, millimetres; 0 where pieces do not touch.</summary>
+    public double SharedMm { get; init; }
+
     /// <summary>Length along which a knife cuts, millimetres.</summary>
     public double CutMm => Strokes.Where(stroke => stroke.Use != StrokeUse.Draw).Sum(stroke => stroke.Length);
 

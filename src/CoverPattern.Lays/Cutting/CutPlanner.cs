@@ -27,11 +27,12 @@ public static class CutPlanner
         var at = default(Point2);
         for (var i = 0; i < order.Length; i++)
         {
-            var next = i + 1 < order.Length ? boxes[order[i + 1]] : (Box2?)null;
-            at = Append(plan, laid[order[i]], at, next);
+            var strokes = lay.SpacingMm == 0 ? WithoutCommon(laid[order[i]], order.Take(i).Where(j => Touch(boxes[order[i]], boxes[j])).Select(j => outlines[j])) : laid[order[i]];
+            plan.AddRange(PieceRoute.Find(strokes, at, i + 1 < order.Length ? boxes[order[i + 1]] : null));
+            at = plan.Count > 0 ? plan[^1].End : at;
         }
 
-        return new CutPlan(plan.ToImmutable());
+        return new CutPlan(plan.ToImmutable()) { SharedMm = laid.Sum(strokes => strokes[^1].Length) - plan.Where(stroke => stroke.Use == StrokeUse.Outline).Sum(stroke => stroke.Length) };
     }
 
     /// <summary>The same strokes in the order in which pieces stand in the lay and lines in their pattern: what a plan is measured against.</summary>
@@ -52,31 +53,9 @@ public static class CutPlanner
         return [.. lay.Placements.Select(place => drawn[place.Piece].Concat(PieceStrokes.Of(byLabel[place.Piece], place)).ToImmutableArray())];
     }
 
-    private static Point2 Append(ImmutableArray<Stroke>.Builder plan, ImmutableArray<Stroke> strokes, Point2 at, Box2? next)
-    {
-        foreach (var stage in strokes.GroupBy(stroke => stroke.Use).OrderBy(stage => stage.Key))
-        {
-            var left = stage.ToList();
-            while (left.Count > 0)
-            {
-                var (stroke, corner) = Nearest(left, at, stage.Key == StrokeUse.Outline ? next : null);
-                plan.Add(stroke.From(corner));
-                left.Remove(stroke);
-                at = plan[^1].End;
-            }
-        }
+    private static ImmutableArray<Stroke> WithoutCommon(ImmutableArray<Stroke> strokes, IEnumerable<ImmutableArray<Point2>> done) =>
+        [.. strokes[..^1], .. CommonCuts.Left(strokes[^1], [.. done])];
 
-        return at;
-    }
-
-    private static (Stroke Stroke, int Corner) Nearest(List<Stroke> strokes, Point2 at, Box2? next) => strokes
-        .SelectMany(stroke => Corners(stroke).Select(corner => (stroke, corner)))
-        .MinBy(choice => Point2.Distance(at, choice.stroke.Points[choice.corner]) + (next is { } box ? Distance(box, choice.stroke.Points[choice.corner]) : 0));
-
-    /// <summary>A closed stroke may begin at any corner, an open one at either end.</summary>
-    private static IEnumerable<int> Corners(Stroke stroke) =>
-        stroke.IsClosed ? Enumerable.Range(0, stroke.Points.Length - 1) : [0, stroke.Points.Length - 1];
-
-    private static double Distance(Box2 box, Point2 point) =>
-        Point2.Distance(point, new Point2(Math.Clamp(point.X, box.Low.X, box.High.X), Math.Clamp(point.Y, box.Low.Y, box.High.Y)));
+    private static bool Touch(Box2 left, Box2 right) =>
+        left.Low.X <= right.High.X + 1 && right.Low.X <= left.High.X + 1 && left.Low.Y <= right.High.Y + 1 && right.Low.Y <= left.High.Y + 1;
 }

@@ -1,13 +1,14 @@
 using System;
 using System.Collections.Immutable;
 using System.IO;
+using System.Linq;
 using CoverPattern.Files.Results;
 using CoverPattern.Lays;
 using CoverPattern.Patterns.Pieces;
 
 namespace CoverPattern.Workshop.Plots;
 
-/// <summary>Reads pieces and lays back from a result folder, so that nothing is computed twice.</summary>
+/// <summary>Reads a result back from its folder, so that nothing is computed twice.</summary>
 public static class ResultReader
 {
     // A file of this size is none of ours; it is not read.
@@ -15,9 +16,40 @@ public static class ResultReader
 
     /// <summary>Reads a result.</summary>
     /// <param name="folder">What "make" wrote.</param>
-    /// <exception cref="ResultUnreadableException">A file is missing, cannot be read, or is not what "make" wrote.</exception>
-    public static (PieceSet Pieces, ImmutableArray<Lay> Lays) Read(string folder) =>
-        (Read(folder, "pieces.json", file => PiecesFile.Read(file)), Read(folder, "lays.json", file => LaysFile.Read(file)));
+    /// <exception cref="ResultUnreadableException">A file is missing, cannot be read, is not what "make" wrote, or is of another result than the rest.</exception>
+    public static StoredResult Read(string folder)
+    {
+        var head = Read(folder, SummaryFile.Name, file => SummaryHead.Read(file));
+        var pieces = Read(folder, "pieces.json", file => PiecesFile.Read(file));
+        var lays = Read(folder, "lays.json", file => LaysFile.Read(file));
+        if (Mixture(head, pieces, lays) is { } fault)
+        {
+            throw new ResultUnreadableException(folder, fault + " Its files are not of one run: make the result again.");
+        }
+
+        return new StoredResult(pieces, lays, head);
+    }
+
+    /// <summary>What shows that the files are of several results; null when they fit.</summary>
+    private static string? Mixture(SummaryHead head, PieceSet pieces, ImmutableArray<Lay> lays)
+    {
+        if (head.Patterns != pieces.Patterns.Length || head.Pieces != pieces.Pieces.Length)
+        {
+            return $"summary.json counts {head.Patterns} patterns and {head.Pieces} pieces, pieces.json holds {pieces.Patterns.Length} and {pieces.Pieces.Length}.";
+        }
+
+        var cloths = pieces.Patterns.ToDictionary(pattern => pattern.Id, pattern => pattern.Cloth, StringComparer.Ordinal);
+        var left = pieces.Pieces.ToDictionary(piece => piece.Label, piece => cloths[piece.Pattern], StringComparer.Ordinal);
+        foreach (var (lay, place) in lays.SelectMany(lay => lay.Placements.Select(place => (lay, place))))
+        {
+            if (!left.Remove(place.Piece, out var cloth) || cloth != lay.Cloth)
+            {
+                return $"lays.json lays {place.Piece} on {lay.Cloth}, which pieces.json does not cut from it.";
+            }
+        }
+
+        return left.Count == 0 ? null : $"lays.json lays {string.Join(", ", left.Keys.Order(StringComparer.Ordinal).Take(5))} on no cloth.";
+    }
 
     private static T Read<T>(string folder, string name, Func<byte[], T> read)
     {
@@ -25,9 +57,14 @@ public static class ResultReader
         try
         {
             var file = new FileInfo(path);
-            return file is { Exists: true, Length: <= LargestBytes }
+            if (!file.Exists)
+            {
+                throw new ResultUnreadableException(folder, $"there is no {name} in it. Name a folder that \"coverpattern make\" wrote.");
+            }
+
+            return file.Length <= LargestBytes
                 ? read(File.ReadAllBytes(path))
-                : throw new ResultUnreadableException(folder, $"there is no {name} in it. Name a folder that \"coverpattern make\" wrote.");
+                : throw new ResultUnreadableException(folder, $"{name} has {file.Length} bytes; no result of this program is larger than {LargestBytes}.");
         }
         catch (ResultFormatException fault)
         {

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Collections.Immutable;
 using System.Linq;
 using CoverPattern.Geometry;
 using CoverPattern.Lays.Cutting;
@@ -20,6 +21,70 @@ public class CutPlannerTests
         var plan = CutPlanner.Plan(lay, pieces, []);
 
         Assert.True(plan.IdleMm < 0.6 * CutPlanner.AsPlaced(lay, pieces, []).IdleMm, $"{plan.IdleMm:F0} of {CutPlanner.AsPlaced(lay, pieces, []).IdleMm:F0} mm");
+    }
+
+    [Theory]
+    [InlineData(3, 5, 2500, false)]
+    [InlineData(2, 3, 2000, true)]
+    [Trait("Category", "Long")]
+    public void Plan_Dome_TravelsAtMostATenthFartherThanALongSearch(int frequency, int rows, double radius, bool hasMarks)
+    {
+        var (lay, pieces) = LaidDome.Make(frequency, rows, radius);
+
+        var plan = CutPlanner.Plan(lay, pieces, hasMarks ? LaidDome.Marks(lay, pieces) : []);
+
+        var shortest = Enumerable.Range(1, 3).Min(seed => TravelReference.Shortest(plan, 400_000, seed));
+        Assert.True(plan.IdleMm <= 1.1 * shortest, $"{plan.IdleMm:F0} mm, the long search {shortest:F0} mm");
+    }
+
+    [Fact]
+    public void Plan_PiecesThatTouch_CommonEdgesAreCutOnce()
+    {
+        // Twelve boxes of 400 x 300 mm in two rows of six without a gap: by hand, 2400 mm and 5 x 600 mm are common to two.
+        var (lay, pieces) = LaidDome.Columns(6, 400, gap: 0);
+
+        var plan = CutPlanner.Plan(lay, pieces, []);
+
+        Assert.Equal(12 * 1400, CutPlanner.AsPlaced(lay, pieces, []).CutMm, 6);
+        Assert.Equal(2400 + (5 * 600), plan.SharedMm, 6);
+        Assert.Equal((12 * 1400) - 5400, plan.CutMm, 6);
+    }
+
+    [Fact]
+    public void Plan_PiecesThatTouch_EveryEdgeIsCutBySomebodyAndNoneTwice()
+    {
+        var (lay, pieces) = LaidDome.Columns(3, 400, gap: 0);
+
+        var plan = CutPlanner.Plan(lay, pieces, []);
+
+        var cuts = plan.Strokes.SelectMany(stroke => stroke.Points.Zip(stroke.Points.Skip(1))).ToArray();
+        foreach (var step in CutPlanner.AsPlaced(lay, pieces, []).Strokes.SelectMany(stroke => stroke.Points.Zip(stroke.Points.Skip(1))))
+        {
+            // Points between corners, where one cut is right and two are not.
+            Assert.All(Enumerable.Range(1, 9), i => Assert.Equal(1, cuts.Count(cut => Segments.Distance(cut.First, cut.Second, Point2.Between(step.First, step.Second, (i / 10.0) + 0.013)) < 0.001)));
+        }
+    }
+
+    [Fact]
+    public void Plan_TrianglesThatTouchAlongPartOfTheirEdges_OnlyThatPartIsCommon()
+    {
+        // Halves of the box of 400 x 300, one moved along their slope by a quarter of it: 375 of 500 mm are common.
+        ImmutableArray<Point2> one = [new(0, 0), new(400, 0), new(400, 300), new(0, 0)];
+        ImmutableArray<Point2> other = [new(100, 75), new(500, 375), new(100, 375), new(100, 75)];
+
+        var left = CommonCuts.Left(new Stroke("P2", StrokeUse.Outline, "cut line", other), [one]);
+
+        var stroke = Assert.Single(left);
+        Assert.Equal(500 + 300 + 400 - 375, stroke.Length, 6);
+        Assert.Equal(125, Point2.Distance(stroke.Points[0], stroke.Points[1]), 6);
+    }
+
+    [Fact]
+    public void Plan_SpacingBetweenPieces_NothingIsCommon()
+    {
+        var (lay, pieces) = LaidDome.Make(2, 3, 2000);
+
+        Assert.Equal(0, CutPlanner.Plan(lay, pieces, []).SharedMm, 9);
     }
 
     [Fact]

@@ -14,6 +14,8 @@ def count(entities):
 def points(entity):
     if entity.dxftype() == "LINE":
         return [list(entity.dxf.start)[:2], list(entity.dxf.end)[:2]]
+    if entity.dxftype() == "POLYLINE":
+        return [list(p)[:2] for p in entity.ocs().points_to_wcs([v.dxf.location for v in entity.vertices])]
     # A mirrored polyline may be kept in a system of its own: world coordinates are what counts.
     return [list(p)[:2] for p in entity.vertices_in_wcs()]
 
@@ -22,8 +24,8 @@ def lines(space):
     for entity in space:
         parts = entity.virtual_entities() if entity.dxftype() == "INSERT" else [entity]
         for part in parts:
-            if part.dxftype() in ("LINE", "LWPOLYLINE"):
-                closed = part.dxftype() == "LWPOLYLINE" and bool(part.closed)
+            if part.dxftype() in ("LINE", "LWPOLYLINE", "POLYLINE"):
+                closed = (part.dxftype() == "LWPOLYLINE" and bool(part.closed)) or (part.dxftype() == "POLYLINE" and part.is_closed)
                 yield {"layer": part.dxf.layer, "closed": closed, "points": points(part)}
 
 

@@ -1,0 +1,100 @@
+using System.CommandLine;
+using System.IO;
+using CoverPattern.Files.Dxf;
+using CoverPattern.Files.Jobs;
+using CoverPattern.Files.Plots;
+using CoverPattern.Lays.Sheets;
+
+namespace CoverPattern.Cli;
+
+/// <summary>The words of the command plot.</summary>
+internal sealed class PlotFlags
+{
+    internal const string Hpgl = "hpgl";
+    internal const string Pdf = "pdf";
+    internal const string Model = "model";
+    internal const string Dxf = "dxf";
+    internal const string Svg = "svg";
+    private const double ShortestSection = 200;
+
+    private readonly Argument<string> folder = new("folder") { Description = "A folder that make wrote." };
+    private readonly Option<string> form = new("--as") { Description = "dxf, svg: drawings by layers, a lay file a section; hpgl: HP-GL/2 for pen plotters and knife tables; pdf: true size, lays and patterns on a page each, in tiles too with --sheet; model: a paper model to fold up.", Required = true };
+    private readonly Option<string> target = new("--out") { Description = "Folder for the files.", Required = true };
+    private readonly Option<string?> section = new("--section") { Description = "Most length the machine takes, such as \"5 m\"; a longer lay is parted where the fewest pieces are." };
+    private readonly Option<PlotOrigin> origin = new("--origin") { Description = "Where the machine counts from." };
+    private readonly Option<bool> farSide = new("--far-side") { Description = "The machine marks the side of the cloth that lies on the table." };
+    private readonly Option<bool> sixteenBit = new("--sixteen-bit") { Description = "The machine counts to 32767 steps only." };
+    private readonly Option<string?> sheet = new("--sheet") { Description = "Paper: " + SheetSizes.Allowed + "." };
+    private readonly Option<string?> overlap = new("--overlap") { Description = "What neighbouring sheets show alike; 10 mm when left out." };
+    private readonly Option<string?> margin = new("--margin") { Description = "Border of a sheet that the printer leaves white; 10 mm when left out." };
+
+    private readonly Option<double?> scale = new("--scale") { Description = "How many times smaller a model is; 10 when left out, or more where a piece would not go on the sheet." };
+
+    private readonly Option<DxfRelease> release = new("--release") { Description = "Form of DXF; AC1009 for programs that read nothing newer." };
+
+    internal void AddTo(Command command)
+    {
+        form.AcceptOnlyFromAmong(Dxf, Hpgl, Pdf, Svg, Model);
+        command.Add(folder);
+        foreach (var option in new Option[] { form, target, section, origin, farSide, sixteenBit, sheet, overlap, margin, scale, release })
+        {
+            command.Add(option);
+        }
+    }
+
+    /// <summary>What was typed; null after the faults have been told.</summary>
+    internal PlotOrder? Read(ParseResult words, TextWriter error)
+    {
+        var faults = new StringWriter();
+        var longest = Length(words, section, ShortestSection, faults);
+        var machine = new PlotMachine(Origin: words.GetValue(origin), MarksFarSide: words.GetValue(farSide), IsSixteenBit: words.GetValue(sixteenBit));
+        var order = new PlotOrder(
+            words.GetRequiredValue(folder), words.GetRequiredValue(target), words.GetRequiredValue(form), new PlotWish(machine, longest), Tiles(words, faults), words.GetValue(scale), words.GetValue(release));
+        if (words.GetValue(scale) is < 1 or > 1000)
+        {
+            faults.WriteLine($"--scale: said {words.GetValue(scale)}. A number from 1 to 1000 is allowed, such as 10 for 1:10.");
+        }
+
+        error.Write(faults);
+        return faults.GetStringBuilder().Length == 0 ? order : null;
+    }
+
+    private TileWish? Tiles(ParseResult words, StringWriter faults)
+    {
+        var (wide, border) = (Length(words, overlap, 0, faults), Length(words, margin, 0, faults));
+        if (words.GetValue(sheet) is not { } typed)
+        {
+            return null;
+        }
+
+        if (!SheetSizes.TryParse(typed, out var size))
+        {
+            faults.WriteLine($"--sheet: said \"{typed}\". Allowed: {SheetSizes.Allowed}.");
+            return null;
+        }
+
+        var wish = new TileWish(size);
+        wish = wish with { OverlapMm = wide ?? wish.OverlapMm, MarginMm = border ?? wish.MarginMm };
+        if (!wish.HasRoom)
+        {
+            faults.WriteLine($"--sheet: said \"{typed}\". Its shorter side must leave {TileWish.LeastStepMm} mm between the margins and beside the overlap: take larger paper or smaller margins.");
+        }
+
+        return wish;
+    }
+
+    private static double? Length(ParseResult words, Option<string?> option, double least, StringWriter faults)
+    {
+        if (words.GetValue(option) is not { } typed)
+        {
+            return null;
+        }
+
+        if (!LengthParser.TryParse(typed, signed: false, out var length, out var trouble) || length < least)
+        {
+            faults.WriteLine($"{option.Name}: said \"{typed}\"{(trouble.Length > 0 ? ": " + trouble : string.Empty)}. A length of {least} mm or more is allowed, such as \"5 m\".");
+        }
+
+        return length;
+    }
+}

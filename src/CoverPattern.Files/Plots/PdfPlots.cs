@@ -1,0 +1,80 @@
+using System;
+using System.Collections.Immutable;
+using System.Linq;
+using System.Text.Json.Nodes;
+using CoverPattern.Files.Drawings;
+using CoverPattern.Files.Pdf;
+using CoverPattern.Files.Results;
+using CoverPattern.Lays;
+using CoverPattern.Lays.Sheets;
+using CoverPattern.Patterns.Pieces;
+
+namespace CoverPattern.Files.Plots;
+
+/// <summary>Prints a result in true size as PDF.</summary>
+public static class PdfPlots
+{
+    private const string View = "True size: print at 100 %, and measure the square of 100 mm before cutting. Lays as the cloth lies, patterns seen from outside.";
+
+    /// <summary>Each lay on one page or a page a section, each pattern on one page, and where a paper is named both again in tiles on it.</summary>
+    /// <param name="pieces">All pieces.</param>
+    /// <param name="lays">All lays.</param>
+    /// <param name="notes">What nobody has confirmed.</param>
+    /// <param name="wish">Longest page and paper.</param>
+    public static ImmutableSortedDictionary<string, byte[]> Write(PieceSet pieces, ImmutableArray<Lay> lays, PaperNotes notes, PdfWish wish)
+    {
+        ArgumentNullException.ThrowIfNull(pieces);
+        ArgumentNullException.ThrowIfNull(wish);
+
+        var plots = new PlotSummary(View);
+        foreach (var lay in lays)
+        {
+            var (name, drawing) = (PlotNames.Of(lay), LayDrawing.Draw(lay, pieces, notes));
+            ImmutableArray<PdfPage> pages = [.. SectionDrawing.Of(lay, pieces, notes, wish.LongestMm).Select(part => PdfDrawing.Whole(part.Drawing))];
+            plots.Add(name + ".pdf", PdfWriter.Write(name, pages), Facts(pages));
+            AddTiles(plots, name, [(name, drawing)], notes, wish.Tiles);
+        }
+
+        var patterns = pieces.Patterns.Select(pattern => (pattern.Id, PatternSheet.Draw(pieces with { Patterns = [pattern] }, notes))).ToImmutableArray();
+        if (!patterns.IsEmpty)
+        {
+            ImmutableArray<PdfPage> pages = [.. patterns.Select(entry => PdfDrawing.Whole(entry.Item2))];
+            plots.Add("patterns.pdf", PdfWriter.Write("patterns", pages), Facts(pages));
+            AddTiles(plots, "patterns", patterns, notes, wish.Tiles);
+        }
+
+        return plots.Files();
+    }
+
+    private static void AddTiles(PlotSummary plots, string name, ImmutableArray<(string Name, Drawing Drawing)> drawings, PaperNotes notes, TileWish? wish)
+    {
+        if (wish is null)
+        {
+            return;
+        }
+
+        ImmutableArray<(string Name, Drawing Printed, TilePlan Plan)> plans =
+        [
+            .. drawings.Select(entry => (entry.Name, Printed: TileSheets.Printed(entry.Drawing))).Select(entry => (entry.Name, entry.Printed, TileSheets.Plan(entry.Printed, wish))),
+        ];
+        ImmutableArray<PdfPage> tiles = [.. TileMap.Pages(plans, wish), .. plans.SelectMany(plan => TileSheets.Pages(plan.Name, plan.Printed, plan.Plan, notes))];
+        var facts = Facts(tiles);
+        facts["tiles"] = JsonWords.List(plans, plan => new JsonObject
+        {
+            ["of"] = plan.Name,
+            ["sheetWidthMm"] = JsonWords.Of(SummaryFile.Round(plan.Plan.Wish.Sheet.WidthMm)),
+            ["sheetHeightMm"] = JsonWords.Of(SummaryFile.Round(plan.Plan.Wish.Sheet.HeightMm)),
+            ["columns"] = plan.Plan.Columns,
+            ["rows"] = plan.Plan.Rows,
+            ["sheets"] = plan.Plan.Tiles.Length,
+        });
+        plots.Add(name + "-tiles.pdf", PdfWriter.Write(name + " in tiles", tiles), facts);
+    }
+
+    private static JsonObject Facts(ImmutableArray<PdfPage> pages) => new()
+    {
+        ["pages"] = pages.Length,
+        ["longestPageMm"] = JsonWords.Of(SummaryFile.Round(pages.Length == 0 ? 0 : pages.Max(page => Math.Max(page.Size.WidthMm, page.Size.HeightMm)))),
+        ["userUnit"] = pages.Length == 0 ? 1 : pages.Max(page => page.UserUnit),
+    };
+}

@@ -54,6 +54,7 @@ public static class JobReader
         var panels = PanelReader.Read(top.Sections("panels"), notes);
         var limits = ReadLimits(top.Section("limits"));
         var marks = MarkReader.Read(top.Section("marks"), seam);
+        var notions = NotionReader.Read(top.Section("notions"), seam, hem, marks);
         var cloths = ClothReader.Read(top.Sections("cloths"), notes);
         table.CheckJoins(cloths);
         CheckSplash(skirt, cloths, notes);
@@ -71,6 +72,7 @@ public static class JobReader
             Deck = deck,
             Panels = panels,
             MakeUps = table.Entries,
+            Notions = notions,
             Rates = rates,
             Windows = windows,
             Openings = openings,

@@ -20,6 +20,7 @@ internal static class CostSection
             page.Line("p", "Spare: 5 % for mistakes and half a metre of test strip, a cloth counted as one roll (common practice, no source). It is in no other number.", ("class", "small"));
         }
 
+        NotionSection.Write(page, result);
         page.Line("h3", "Cost");
         if (result.Job.Rates.IsEmpty)
         {

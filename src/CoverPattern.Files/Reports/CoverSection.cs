@@ -74,7 +74,7 @@ internal static class CoverSection
             yield return ["Fixing points", Printed.Count(count.Fixings), $"at every base hub and between at most {fixings.Spacing.Typed} apart, {fixings.Height.Typed} over the finished edge; one cover"];
         }
 
-        foreach (var (name, length) in new[] { ("Webbing in the hem", count.WebbingMm), ("Hem sleeve", count.SleeveMm), ("Screw strip", count.StripMm) })
+        foreach (var (name, length) in new[] { ("Webbing in the hem", count.WebbingMm), ("Hem sleeve", count.SleeveMm), ("Screw strip", count.StripMm), ("Raw edge in the gaps, to be bound", count.BoundMm) })
         {
             if (length > 0)
             {

@@ -24,6 +24,9 @@ internal static class CostFields
         ["count"] = notion.Count,
         ["lengthMm"] = Round(notion.LengthMm),
         ["widthMm"] = Round(notion.WidthMm),
+        ["buyMm"] = Round(notion.BuyMm),
+        ["sizes"] = new JsonArray([.. notion.Sizes.Select(size => (JsonNode)new JsonObject { ["lengthMm"] = Round(size.LengthMm), ["count"] = size.Count })]),
+        ["stops"] = notion.Stops,
     })]);
 
     internal static JsonObject Cost(Cost cost) => new()

@@ -48,7 +48,7 @@ internal static class SummaryFields
     {
         var hem = new JsonObject { ["lengthMm"] = Round(numbers.HemMm), ["lengthAllCoversMm"] = Round(numbers.HemMm * result.Job.Covers) };
         var count = HemCount.Of(result.Job.Hem, result.Cut);
-        foreach (var (name, value) in new[] { ("fixings", count.Fixings), ("webbingMm", count.WebbingMm), ("sleeveMm", count.SleeveMm), ("stripMm", count.StripMm) })
+        foreach (var (name, value) in new[] { ("fixings", count.Fixings), ("webbingMm", count.WebbingMm), ("sleeveMm", count.SleeveMm), ("stripMm", count.StripMm), ("boundMm", count.BoundMm) })
         {
             if (value > 0)
             {

@@ -41,6 +41,7 @@ public static class SummaryFile
         summary["lays"] = SummaryFields.Lays(result);
         summary["cloth"] = SummaryFields.Cloth(result.Estimate);
         summary["buying"] = CostFields.Buying(result.Estimate);
+        summary["buyingNotions"] = CostFields.Notions(result.Estimate.Total.Notions);
         summary["cost"] = CostFields.Cost(result.Estimate.Cost);
         summary["assumed"] = SummaryFields.Assumed(job);
         summary["notices"] = SummaryFields.Notices(result.Notices);

@@ -22,13 +22,11 @@ public static class Estimator
     {
         var patterns = LaidShapes.ById(pieces);
         var counted = Lays(job, pieces, patterns, lays);
-        var covers = pieces.Pieces.GroupBy(piece => CoverLabels.CoverOf(piece.Label), StringComparer.Ordinal)
-            .Select(cover => CoverSewing(job, patterns, [.. cover], pieces.Ties.Length))
-            .ToArray();
-        var (total, buying) = (Total(job, covers, pieces.Ties.Length), Buying(lays));
+        Piece[][] covers = [.. pieces.Pieces.GroupBy(piece => CoverLabels.CoverOf(piece.Label), StringComparer.Ordinal).Select(cover => cover.ToArray())];
+        var (total, buying) = (Sewing(job, patterns, covers, pieces.Ties.Length), Buying(lays));
         return new Estimate(
             counted,
-            covers.Length > 0 ? covers[0] : total,
+            covers.Length > 0 ? Sewing(job, patterns, covers[..1], pieces.Ties.Length) : total,
             total,
             counted.Sum(lay => lay.ClothAreaM2),
             counted.Sum(lay => lay.PieceAreaM2),
@@ -68,29 +66,22 @@ public static class Estimator
             massPerArea * pieceArea / GramsPerKilogram);
     }
 
-    /// <summary>Sewing of one cover: each seam has two sides that bear the same label and is counted once.</summary>
-    private static SewingEstimate CoverSewing(Job job, Dictionary<string, Pattern> patterns, ImmutableArray<Piece> pieces, int ties)
+    /// <summary>Sewing of some covers: each seam has two sides that bear the same label and is counted once.</summary>
+    private static SewingEstimate Sewing(Job job, Dictionary<string, Pattern> patterns, Piece[][] covers, int ties)
     {
-        var runs = pieces.SelectMany(piece => patterns[piece.Pattern].Runs.Select((run, i) => (piece.Runs[i].Arc, run.Role, run.MakeUp, run.LengthMm))).ToArray();
-        ImmutableArray<SeamEstimate> seams = [.. runs.Where(run => run.Role == EdgeRole.Seam).DistinctBy(run => run.Arc, StringComparer.Ordinal)
-            .GroupBy(run => run.MakeUp, StringComparer.Ordinal)
-            .OrderBy(group => group.Key, StringComparer.Ordinal)
-            .Select(group => new SeamEstimate(group.Key, group.Count(), group.Sum(run => run.LengthMm)) { Rows = RowsOf(job, group.Key) })];
-        var hem = runs.Where(run => run.Role == EdgeRole.Hem).Sum(run => run.LengthMm);
-        return new SewingEstimate(1, pieces.Length, seams, hem) { Notions = NotionCounter.Count(job, seams, ties) };
-    }
-
-    private static SewingEstimate Total(Job job, SewingEstimate[] covers, int ties)
-    {
+        var sewn = covers.Select(cover => SewnLengths.Of(patterns, cover)).ToArray();
         ImmutableArray<SeamEstimate> seams =
         [
-            .. covers.SelectMany(cover => cover.Seams).GroupBy(seam => seam.MakeUp, StringComparer.Ordinal)
+            .. sewn.SelectMany(cover => cover.Seams).GroupBy(seam => seam.MakeUp, StringComparer.Ordinal)
                 .OrderBy(group => group.Key, StringComparer.Ordinal)
-                .Select(group => new SeamEstimate(group.Key, group.Sum(seam => seam.Seams), group.Sum(seam => seam.LengthMm)) { Rows = RowsOf(job, group.Key) }),
+                .Select(group => new SeamEstimate(group.Key, group.Count(), group.Sum(seam => seam.LengthMm)) { Rows = RowsOf(job, group.Key) }),
+            .. sewn.SelectMany(cover => cover.Stitched).GroupBy(line => line.Name, StringComparer.Ordinal)
+                .OrderBy(group => group.Key, StringComparer.Ordinal)
+                .Select(group => new SeamEstimate(group.Key, group.Count(), group.Sum(line => line.LengthMm)) { Rows = 1 }),
         ];
-        return new SewingEstimate(covers.Length, covers.Sum(cover => cover.Pieces), seams, covers.Sum(cover => cover.HemMm))
+        return new SewingEstimate(covers.Length, covers.Sum(cover => cover.Length), seams, sewn.Sum(cover => cover.Hems.Sum()))
         {
-            Notions = NotionCounter.Count(job, seams, covers.Length * ties),
+            Notions = NotionCounter.Count(job, sewn, covers.Length * ties),
         };
     }
 

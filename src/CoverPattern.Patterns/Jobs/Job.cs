@@ -46,6 +46,9 @@ public sealed record Job(
     /// <summary>What the work costs; whatever is not stated is not priced.</summary>
     public RatesWish Rates { get; init; } = RatesWish.None;
 
+    /// <summary>How zips, bindings and tapes are sold.</summary>
+    public NotionWish Notions { get; init; } = NotionWish.Usual;
+
     /// <summary>Round windows.</summary>
     public ImmutableArray<WindowWish> Windows { get; init; } = [];
 

@@ -20,7 +20,7 @@ public static class HemCheck
         ArgumentNullException.ThrowIfNull(job);
         ArgumentNullException.ThrowIfNull(shell);
 
-        return [.. Fixings(job, shell, HemCount.Of(job.Hem, cut)), .. Made(job)];
+        return [.. Fixings(job, shell, HemCount.Of(job.Hem, cut)), .. Made(job, HemCount.Of(job.Hem, cut))];
     }
 
     private static IEnumerable<Notice> Fixings(Job job, Shell shell, HemCount count)
@@ -47,7 +47,7 @@ public static class HemCheck
             FormattableString.Invariant($"The hem is held at {count.Fixings} points a cover, {fixings.Height.Millimetres:0.#} mm over its finished edge: at every base hub and between at most {fixings.Spacing.Typed} apart (3 % more let pass). They are drawn, never pierced before the cover hangs."));
     }
 
-    private static IEnumerable<Notice> Made(Job job)
+    private static IEnumerable<Notice> Made(Job job, HemCount count)
     {
         if (job.Hem.Fitting is { } fitting)
         {
@@ -61,10 +61,10 @@ public static class HemCheck
         if (job.Hem.Gap is { } gap)
         {
             yield return new Notice(
-                NoticeLevel.Note,
+                NoticeLevel.Warning,
                 "hem-broken-at-hubs",
                 "hem.gap",
-                FormattableString.Invariant($"Within {gap.Typed} of every base hub the hem has no cloth to turn up: bind or face the edge there."));
+                FormattableString.Invariant($"Within {gap.Typed} of every base hub the hem has no cloth to turn up: the edge is raw there and must be bound, {count.Gaps} lengths of {count.BoundMm / Math.Max(1, count.Gaps):0} mm on one cover, {count.BoundMm / 1000:0.00} m in all."));
         }
     }
 }

@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 using System.Linq;
 using CoverPattern.Patterns.Jobs;
 using CoverPattern.Patterns.Seams;
@@ -12,20 +13,40 @@ namespace CoverPattern.Patterns.Pieces;
 /// <param name="StripMm">Screw strip along it, millimetres; 0 in other hems.</param>
 public sealed record HemCount(int Fixings, double WebbingMm, double SleeveMm, double StripMm)
 {
+    /// <summary>Raw edge in the gaps of a sleeve, to be bound, millimetres; 0 in other hems.</summary>
+    public double BoundMm { get; init; }
+
+    /// <summary>Lengths of binding that takes: one over each base hub, or over a whole piece of edge that is too short for a sleeve.</summary>
+    public int Gaps { get; init; }
+
     /// <summary>Counts the hem of a cut-up shell.</summary>
     /// <param name="hem">What was wished.</param>
     /// <param name="cut">The shell.</param>
     public static HemCount Of(HemWish hem, Subdivision cut)
     {
-        ArgumentNullException.ThrowIfNull(hem);
         ArgumentNullException.ThrowIfNull(cut);
+        return Of(hem, [.. cut.Arcs.Where(arc => arc.Role == EdgeRole.Hem).Select(arc => arc.LengthMm)]);
+    }
 
-        var lengths = cut.Arcs.Where(arc => arc.Role == EdgeRole.Hem).Select(arc => arc.LengthMm).ToArray();
-        double Along(HemKind kind, double without = 0) => hem.Kind == kind ? lengths.Sum(length => Math.Max(0, length - without)) : 0;
+    /// <summary>Counts a hem by the lengths of its pieces, from corner to corner.</summary>
+    /// <param name="hem">What was wished.</param>
+    /// <param name="lengths">Millimetres.</param>
+    public static HemCount Of(HemWish hem, IReadOnlyCollection<double> lengths)
+    {
+        ArgumentNullException.ThrowIfNull(hem);
+
+        // As the cut line has it: where hardly anything is left between two gaps nothing is turned up.
+        var gap = hem.Gap?.Millimetres ?? 0;
+        double Bare(double length) => gap == 0 ? 0 : length < (2 * gap) + CutLine.LeastTab ? length : 2 * gap;
+        double Along(HemKind kind) => hem.Kind == kind ? lengths.Sum() : 0;
         return new HemCount(
             hem.Fixings is { } fixings ? lengths.Sum(length => HemMarks.Bays(length, fixings)) : 0,
             Along(HemKind.Webbing),
-            Along(HemKind.Sleeve, 2 * (hem.Gap?.Millimetres ?? 0)),
-            Along(HemKind.Strip));
+            hem.Kind == HemKind.Sleeve ? lengths.Sum(length => length - Bare(length)) : 0,
+            Along(HemKind.Strip))
+        {
+            BoundMm = lengths.Sum(Bare),
+            Gaps = gap > 0 ? lengths.Count : 0,
+        };
     }
 }

@@ -29,7 +29,7 @@ public sealed class JobReaderTests
             "covers=1", "frame.family=icosahedron", "standOff.tubeRadius=17 mm", "standOff.hubHeight=25 mm", "standOff.padding=0 mm",
             "ease=0.3 %", "deck.datum=lowest", "skirt.drop=60 mm", "skirt.shape=vertical", "hem.kind=turned", "hem.depth=38 mm", "hem.turnUnder=12 mm", "seam.makeUp=plain", "seam.width=15 mm",
             "seam.corners=mitred", "limits.thickness=8 mm", "limits.felledSeamsAtHub=4", "limits.seamsAtHub=6", "limits.seamsElsewhere=3",
-            "marks.ties=usual", "marks.tieDistance=80 mm", "marks.hubPatches=none", "marks.pierce=false",
+            "marks.ties=usual", "marks.tieDistance=80 mm", "marks.hubPatches=none", "marks.pierce=false", "notions.tapeStep=1 m",
             "cloths[0].selvedge=10 mm", "cloths[0].safetyStrip=10 mm", "cloths[0].nap=none", "cloths[0].face=oneSided",
             "lay.spacing=6 mm", "lay.endAllowance=30 mm", "lay.turns=grain", "lay.faceDown=true", "lay.effort=30", "lay.seed=1",
         ];
@@ -73,6 +73,7 @@ public sealed class JobReaderTests
               "seam": { "makeUp": "felled", "width": "12,7 mm", "corners": "trimmed", "stopAtHubs": false },
               "limits": { "thickness": "9 mm", "felledSeamsAtHub": 3, "seamsAtHub": 5, "seamsElsewhere": 2 },
               "marks": { "ties": "every", "tieDistance": 0, "hubPatches": "both", "patchDiameter": "7 in", "apexDiameter": 300, "pierce": true },
+              "notions": { "zipStep": "4 in", "zipEnds": "2 in", "tapeStep": "1 m", "tapeEnds": 0 },
               "cloths": [
                 { "name": "A-1", "rollWidth": 1.5e3, "selvedge": 0, "safetyStrip": 5, "mass": "18 oz/yd2", "thickness": "0,5 mm", "nap": "oneWay", "face": "reversible" },
                 { "name": "A-2", "rollWidth": "60 in", "selvedge": 0, "safetyStrip": 5, "mass": 350, "nap": "none", "face": "oneSided" }
@@ -94,6 +95,7 @@ public sealed class JobReaderTests
         Assert.Equal((CornerStyle.Trimmed, false), (job.Seam.Corners, job.Seam.StopAtHubs));
         Assert.Equal(new MarkWish(TieRule.Every, new Measure(0, "0 mm"), HubPatchPlace.Both, new Measure(177.8, "7 in"), new Measure(300, "300 mm")) { Pierce = true }, job.Marks);
         Assert.Equal(new LimitWish(new Measure(9, "9 mm"), 3, 5, 2), job.Limits);
+        Assert.Equal(new NotionWish(new Measure(101.6, "4 in"), new Measure(50.8, "2 in"), new Measure(1000, "1 m"), new Measure(0, "0 mm")), job.Notions);
         Assert.Equal((new Measure(0.5, "0,5 mm"), (Measure?)null), (job.Cloths[0].Thickness!.Value, job.Cloths[1].Thickness));
         Assert.Equal((Nap.OneWay, false), (job.Cloths[0].Nap, job.Cloths[0].HasFace));
         Assert.Equal((Nap.None, true, 350.0), (job.Cloths[1].Nap, job.Cloths[1].HasFace, job.Cloths[1].MassPerArea!.Value));

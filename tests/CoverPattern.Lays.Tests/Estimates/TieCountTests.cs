@@ -14,7 +14,8 @@ public class TieCountTests
 
         var estimate = Estimator.Count(Samples.Job(Samples.Canvas) with { Covers = 2 }, set, []);
 
-        Assert.Equal(new NotionEstimate("tie", string.Empty, 3, 1800, 25), estimate.PerCover.Notions.Single());
-        Assert.Equal(new NotionEstimate("tie", string.Empty, 6, 3600, 25), estimate.Total.Notions.Single());
+        // 1.8 m and 3.6 m of tape, sold by the metre.
+        NotionEstimate[] both = [estimate.PerCover.Notions.Single(), estimate.Total.Notions.Single()];
+        Assert.Equal([("tie", 3, 1800.0, 25.0, 2000.0), ("tie", 6, 3600, 25, 4000)], both.Select(one => (one.What, one.Count, one.LengthMm, one.WidthMm, one.BuyMm)));
     }
 }

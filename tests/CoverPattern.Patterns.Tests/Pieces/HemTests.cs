@@ -31,7 +31,7 @@ public class HemTests
     public void Fixings_At500_AreDrawnOnBothPiecesAtEveryHub(SkirtShape shape)
     {
         var job = Hem(shape, hem => hem with { Fixings = At500 });
-        var (_, cut, finishing) = Jobs.Pieces(job);
+        var (shell, cut, finishing) = Jobs.Pieces(job);
         var patterns = finishing.Set.Patterns.ToDictionary(pattern => pattern.Id);
 
         // Where a drawn point lies on a seam, and how far from the seam's lower end.
@@ -113,7 +113,7 @@ public class HemTests
     public void Sleeve_WithinTheGap_HasNoCloth()
     {
         var job = Hem(SkirtShape.Vertical, hem => hem with { Kind = HemKind.Sleeve, Depth = Jobs.Mm(64), Pipe = Jobs.Mm(34), Gap = Jobs.Mm(100) });
-        var (_, cut, finishing) = Jobs.Pieces(job);
+        var (shell, cut, finishing) = Jobs.Pieces(job);
 
         var hemmed = finishing.Set.Patterns.Where(pattern => pattern.Runs.Any(run => run.Role == EdgeRole.Hem)).ToArray();
         foreach (var pattern in hemmed)
@@ -129,6 +129,8 @@ public class HemTests
         Assert.Empty(finishing.Faults);
         // Fifteen chords, each without twice 100 mm.
         Assert.Equal(cut.Arcs.Where(arc => arc.Role == EdgeRole.Hem).Sum(arc => arc.LengthMm) - 3000, HemCount.Of(job.Hem, cut).SleeveMm, 1e-6);
+        Assert.Equal((3000.0, 15), (Math.Round(HemCount.Of(job.Hem, cut).BoundMm, 6), HemCount.Of(job.Hem, cut).Gaps));
+        Assert.Contains(HemCheck.Check(job, shell, cut), notice => notice.Code == "hem-broken-at-hubs" && notice.Text.Contains("15 lengths of 200 mm on one cover, 3.00 m in all", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -1,0 +1,50 @@
+using System;
+using System.Collections.Generic;
+using System.Collections.Immutable;
+using System.Linq;
+using CoverPattern.Patterns.Pieces;
+using CoverPattern.Patterns.Seams;
+
+namespace CoverPattern.Lays.Estimates;
+
+/// <summary>Everything on one cover that is sewn along a line.</summary>
+/// <param name="Seams">Each seam once: name of its make-up and length, millimetres.</param>
+/// <param name="Stitched">Lines stitched that join no two edges: outer edges of window rings, rims turned under on both layers, upper edges of splash bands.</param>
+/// <param name="Hems">Lengths of the pieces of finished lower edge, millimetres.</param>
+internal sealed record SewnLengths(
+    ImmutableArray<(string MakeUp, double LengthMm)> Seams, ImmutableArray<(string Name, double LengthMm)> Stitched, ImmutableArray<double> Hems)
+{
+    /// <summary>Names of what is stitched, as rates name them.</summary>
+    internal const string Ring = "window ring";
+    internal const string Rim = "window rim";
+    internal const string Splash = "splash band";
+
+    internal static SewnLengths Of(Dictionary<string, Pattern> patterns, IReadOnlyCollection<Piece> cover)
+    {
+        var runs = cover.SelectMany(piece => patterns[piece.Pattern].Runs.Select((run, i) => (piece.Runs[i].Arc, Run: run))).ToArray();
+        return new SewnLengths(
+            [.. runs.Where(run => run.Run.Role == EdgeRole.Seam).DistinctBy(run => run.Arc, StringComparer.Ordinal).Select(run => (run.Run.MakeUp, run.Run.LengthMm))],
+            [.. cover.SelectMany(piece => StitchedOn(patterns[piece.Pattern]))],
+            [.. runs.Where(run => run.Run.Role == EdgeRole.Hem).Select(run => run.Run.LengthMm)]);
+    }
+
+    private static IEnumerable<(string Name, double LengthMm)> StitchedOn(Pattern pattern)
+    {
+        if (pattern.Kind is not (PieceKind.WindowRing or PieceKind.Strip))
+        {
+            yield break;
+        }
+
+        foreach (var run in pattern.Runs.Where(run => run.Role == EdgeRole.Turned))
+        {
+            yield return (pattern.Kind == PieceKind.WindowRing ? Ring : Splash, run.LengthMm);
+        }
+
+        // The rim is turned under and stitched on the ring, and on the cover under it.
+        foreach (var cutout in pattern.Cutouts.Where(_ => pattern.Kind == PieceKind.WindowRing))
+        {
+            yield return (Rim, cutout.Run.LengthMm);
+            yield return (Rim, cutout.Run.LengthMm);
+        }
+    }
+}

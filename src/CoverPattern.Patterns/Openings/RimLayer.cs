@@ -111,7 +111,7 @@ internal static class RimLayer
         return Refused(surface, back, WalkStop.AtBorder);
     }
 
-    /// <summary>Refuses a rim that only touches a line: what it cuts off there is nothing.</summary>
+    /// <summary>Refuses a rim that only touches a line: what it cuts off there is nothing; tidies others.</summary>
     internal static RimLaying Checked(ClippedShell surface, RimLaying laid)
     {
         var crossings = laid.Rim.SelectMany(stretch => new[] { (Point: stretch.Enter, stretch.Face), (Point: stretch.Leave, stretch.Face) }).Where(entry => entry.Point is not null)
@@ -125,7 +125,7 @@ internal static class RimLayer
             }
         }
 
-        return laid;
+        return laid with { Rim = [.. laid.Rim.Select(RimTidying.Tidy)] };
     }
 
     private static bool IsAbove(ClippedShell surface, SurfaceWalk walk, Point2 point) =>

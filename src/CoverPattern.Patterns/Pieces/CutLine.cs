@@ -44,7 +44,9 @@ internal static class CutLine
             return WithoutStraightCorners(Grid.Snap(edges.SelectMany((edge, i) => Join(edge, edges[(i + 1) % edges.Length]))));
         }
 
-        return WithoutStraightCorners(Grid.Snap(Folded(hem.Gap > 0 ? [.. edges.Select(edge => edge.Role == EdgeRole.Hem ? edge with { Allowance = 0 } : edge)] : edges, edges, hem)));
+        var rim = edges.Where(edge => edge.Role == EdgeRole.Rim).Select(edge => edge.Allowance).DefaultIfEmpty(0).Max();
+        var line = Folded(hem.Gap > 0 ? [.. edges.Select(edge => edge.Role == EdgeRole.Hem ? edge with { Allowance = 0 } : edge)] : edges, edges, hem);
+        return WithoutStraightCorners(Grid.Snap(rim > 0 ? CutLoops.Remove(line, rim) : line));
     }
 
     /// <param name="edges">Edges of the sew line; those of a hem that is broken at its ends have no allowance.</param>

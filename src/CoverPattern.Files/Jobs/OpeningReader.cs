@@ -10,6 +10,9 @@ namespace CoverPattern.Files.Jobs;
 /// <summary>Reads openings of any outline.</summary>
 internal static class OpeningReader
 {
+    private static readonly string[] WithFacet = ["right", "up"];
+    private static readonly string[] WithHeight = ["towards"];
+
     private static readonly Dictionary<OutlineForm, string[]> SizesOf = new()
     {
         [OutlineForm.Circle] = ["width"],
@@ -149,7 +152,7 @@ internal static class OpeningReader
             notes.Refuse(section.PlaceOf("towards"), "nothing", "required with above: " + JobKeys.Find("openings[].towards")!.Allowed);
         }
 
-        foreach (var key in (byHeight ? new[] { "right", "up" } : ["towards"]).Where(section.States))
+        foreach (var key in (byHeight ? WithFacet : WithHeight).Where(section.States))
         {
             notes.Refuse(section.PlaceOf(key), "stated", byHeight ? "right and up go with facet" : "towards goes with above");
         }

@@ -30,13 +30,13 @@ internal sealed class PieceRoute
     /// <returns>The same strokes in order; closed ones begun at another corner, open ones turned round where that is shorter.</returns>
     internal static IEnumerable<Stroke> Find(ImmutableArray<Stroke> strokes, Point2 at, Box2? next)
     {
-        var route = new PieceRoute(at, next);
-        route.StartNearest(strokes);
-        for (var pass = 0; pass < MostPasses && route.Shorten(); pass++)
+        var found = new PieceRoute(at, next);
+        found.StartNearest(strokes);
+        for (var pass = 0; pass < MostPasses && found.Shorten(); pass++)
         {
         }
 
-        return route.route;
+        return found.route;
     }
 
     private void StartNearest(ImmutableArray<Stroke> strokes)

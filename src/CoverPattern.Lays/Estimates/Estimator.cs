@@ -4,7 +4,6 @@ using System.Collections.Immutable;
 using System.Linq;
 using CoverPattern.Patterns.Jobs;
 using CoverPattern.Patterns.Pieces;
-using CoverPattern.Patterns.Seams;
 
 namespace CoverPattern.Lays.Estimates;
 

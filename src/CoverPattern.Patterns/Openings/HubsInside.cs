@@ -1,7 +1,6 @@
 using System;
 using System.Collections.Immutable;
 using System.Linq;
-using CoverPattern.Patterns.Shells;
 
 namespace CoverPattern.Patterns.Openings;
 

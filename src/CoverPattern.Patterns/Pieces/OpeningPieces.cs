@@ -4,7 +4,6 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Linq;
 using CoverPattern.Geometry;
-using CoverPattern.Patterns.Jobs;
 using CoverPattern.Patterns.Openings;
 using CoverPattern.Patterns.Seams;
 

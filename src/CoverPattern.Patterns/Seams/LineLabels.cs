@@ -26,21 +26,21 @@ internal sealed class LineLabels
     internal static LineLabels Of(Shell shell, ClippedShell surface, SeamPlan plan, ImmutableArray<FaceCell> cells)
     {
         var faces = surface.Faces.SelectMany(clip => clip.ShellEdges.Where(edge => edge >= 0)).GroupBy(edge => edge).ToDictionary(group => group.Key, group => group.Count());
-        var whole = new Dictionary<int, (string Label, EdgeRole Role, double Length)>();
+        var lines = new Dictionary<int, (string Label, EdgeRole Role, double Length)>();
         var counts = new Dictionary<EdgeRole, int>();
         foreach (var (clip, edge) in surface.Faces.SelectMany(clip => clip.ShellEdges.Select((_, i) => (clip, i))))
         {
             var line = clip.ShellEdges[edge] < 0 ? -1 - clip.Face : clip.ShellEdges[edge];
-            if (!whole.ContainsKey(line))
+            if (!lines.ContainsKey(line))
             {
                 var role = line < 0 || faces[line] == 1 ? EdgeRole.Hem : plan.Edges[line].Role;
                 var number = counts[role] = counts.GetValueOrDefault(role) + 1;
                 var length = line < 0 ? Point2.Distance(clip.Corners[edge], clip.After(edge)) : shell.Edges[line].LengthMm * FaceClip.KeptShare(shell, line);
-                whole.Add(line, (Letter(role) + number.ToString("D3", CultureInfo.InvariantCulture), role, length));
+                lines.Add(line, (Letter(role) + number.ToString("D3", CultureInfo.InvariantCulture), role, length));
             }
         }
 
-        return new LineLabels(shell, whole, PartsOf(surface, cells));
+        return new LineLabels(shell, lines, PartsOf(surface, cells));
     }
 
     /// <summary>Label and role of a part; whether it lies on an edge of the cover.</summary>

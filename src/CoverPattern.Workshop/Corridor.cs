@@ -43,7 +43,7 @@ public static class Corridor
 
         var openings = OpeningLayer.Lay(job, frame, shell);
         var plan = SeamPlanner.Plan(job, shell, panels);
-        ImmutableArray<Fault> wrong = [.. SeamWishCheck.Faults(job, shell, plan), .. openings.Faults, .. OpeningSeamCheck.Faults(job, shell, plan, openings.Windows), .. OpeningSeamCheck.Faults(job, shell, plan, openings.Openings), .. SplashCheck.Faults(job, shell)];
+        ImmutableArray<Fault> wrong = [.. SeamWishCheck.Faults(job, shell, plan), .. openings.Faults, .. OpeningSeamCheck.Faults(job, shell, plan, openings.Windows), .. OpeningSeamCheck.Faults(job, shell, plan, openings.Openings), .. SplashCheck.Faults(job, shell, openings.Windows)];
         if (!wrong.IsEmpty)
         {
             return new WorkshopOutcome(null, wrong);

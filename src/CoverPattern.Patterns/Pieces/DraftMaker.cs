@@ -51,6 +51,7 @@ internal sealed class DraftMaker
             Faces = [.. panel.Patches.Zip(panel.FlatMaps, (patch, map) => turn.After(map).Apply(subdivision.Patches[patch].Corners))],
             FaceLabels = [.. faces.Select(face => shell.Faces[face].Label)],
             Folds = [.. panel.Folds.Select(fold => Line(panel, fold, turn))],
+            SplashLines = SplashBand.UpperLine(job, shell, subdivision, panel),
             Cutouts =
             [
                 .. panel.Patches.Zip(panel.FlatMaps).SelectMany(pair => subdivision.Patches[pair.First].Holes.Select(hole => Cutout(hole, turn.After(pair.Second)))),

@@ -51,6 +51,7 @@ internal sealed record DraftMatch(bool Mirrored, ImmutableArray<int> RunOf, Immu
         && draft.Runs.Length == model.Runs.Length
         && draft.Faces.Length == model.Faces.Length
         && draft.Folds.Length == model.Folds.Length
+        && draft.SplashLines.Length == model.SplashLines.Length
         && draft.Cutouts.Length == model.Cutouts.Length;
 
     /// <summary>How a draft may be turned; null: not at all.</summary>
@@ -82,7 +83,8 @@ internal sealed record DraftMatch(bool Mirrored, ImmutableArray<int> RunOf, Immu
             if (model.Corners.Zip(corners).All(pair => Point2.Distance(pair.First, map.Apply(pair.Second)) <= ArcSorter.SameLength)
                 && model.Runs.Zip(draft.RunOf).All(pair => MarksAgree(pair.First, draft.RoundOf(draft.Draft.Runs[pair.Second]), map))
                 && HolesOf(model, draft, map) is { } holes
-                && FoldsAgree(model, draft, map)
+                && LinesAgree(model.Folds, draft.Draft.Folds, draft, map)
+                && LinesAgree(model.SplashLines, draft.Draft.SplashLines, draft, map)
                 && FacesOf(model, draft, map) is { } faces)
             {
                 return new DraftMatch(draft.Mirrored, [.. draft.RunOf, .. holes.Select(hole => model.Runs.Length + hole)], faces);
@@ -101,9 +103,9 @@ internal sealed record DraftMatch(bool Mirrored, ImmutableArray<int> RunOf, Immu
         return holes.Contains(-1) ? null : holes;
     }
 
-    private static bool FoldsAgree(PieceDraft model, TurnedDraft draft, RigidMap map) => draft.Draft.Folds
+    private static bool LinesAgree(ImmutableArray<FoldLine> model, ImmutableArray<FoldLine> lines, TurnedDraft draft, RigidMap map) => lines
         .Select(fold => (From: map.Apply(draft.PointOf(fold.From)), To: map.Apply(draft.PointOf(fold.To))))
-        .All(fold => model.Folds.Any(other =>
+        .All(fold => model.Any(other =>
             (AreSame(other.From, fold.From) && AreSame(other.To, fold.To)) || (AreSame(other.From, fold.To) && AreSame(other.To, fold.From))));
 
     /// <summary>For each face of the model the index of the one that lies there in the draft; null when one finds none.</summary>

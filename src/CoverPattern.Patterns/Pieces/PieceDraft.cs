@@ -26,6 +26,9 @@ internal sealed record PieceDraft(
     /// <summary>Fold lines in the same coordinates.</summary>
     internal ImmutableArray<FoldLine> Folds { get; init; } = [];
 
+    /// <summary>The upper line of a splash band that lies on the piece, in the same coordinates.</summary>
+    internal ImmutableArray<FoldLine> SplashLines { get; init; } = [];
+
     /// <summary>Holes.</summary>
     internal ImmutableArray<DraftCutout> Cutouts { get; init; } = [];
 

@@ -24,6 +24,9 @@ public static class SplashBand
     // A scrap smaller than this is left off, square millimetres: a tip 20 mm wide and high.
     private const double LeastArea = 200;
 
+    /// <summary>Purpose of the line on the panel beneath to which the upper edge is laid.</summary>
+    internal const string LinePurpose = "splash line";
+
     // Corners nearer than this are one: rounding of double arithmetic at 100 m, millimetres.
     private const double OnePoint = 1e-6;
 
@@ -56,6 +59,15 @@ public static class SplashBand
 
         return pieces.ToImmutable();
     }
+
+    /// <summary>The band's upper line on a panel, in its draft's coordinates; nothing when no band is wished.</summary>
+    /// <param name="job">Its skirt is read.</param>
+    /// <param name="shell">The finished surface.</param>
+    /// <param name="cut">The surface cut up.</param>
+    /// <param name="panel">One of its panels laid flat.</param>
+    internal static ImmutableArray<FoldLine> UpperLine(Job job, Shell shell, Subdivision cut, Panel panel) => job.Skirt.Splash is not { } splash
+        ? []
+        : [.. Loops(shell, cut, panel, splash.Width.Millimetres).SelectMany(loop => loop).Where(edge => edge.Arc < 0).Select(edge => new FoldLine(edge.From, edge.To))];
 
     private static AddedEdge Edge(Job job, Subdivision cut, BandEdge edge, string label)
     {

@@ -1,31 +1,54 @@
 using System;
+using System.Collections.Generic;
 using System.Collections.Immutable;
 using System.Linq;
 using CoverPattern.Patterns.Jobs;
+using CoverPattern.Patterns.Openings;
 using CoverPattern.Patterns.Shells;
 
 namespace CoverPattern.Patterns.Pieces;
 
-/// <summary>Refuses a splash band that reaches above the second ring of hubs.</summary>
+/// <summary>Refuses a splash band that reaches above the second ring of hubs or under the ring of a window.</summary>
 public static class SplashCheck
 {
-    /// <summary>One fault, or none.</summary>
+    /// <summary>A fault for each of the two.</summary>
     /// <param name="job">Its skirt is read.</param>
     /// <param name="shell">The finished surface.</param>
-    public static ImmutableArray<Fault> Faults(Job job, Shell shell)
+    /// <param name="windows">Windows at their places.</param>
+    public static ImmutableArray<Fault> Faults(Job job, Shell shell, ImmutableArray<LaidWindow> windows)
     {
         ArgumentNullException.ThrowIfNull(job);
         ArgumentNullException.ThrowIfNull(shell);
 
-        if (job.Skirt.Splash is not { } splash)
-        {
-            return [];
-        }
+        return job.Skirt.Splash is { } splash ? [.. OverHubs(splash, shell), .. UnderWindows(splash, shell, windows)] : [];
+    }
 
+    private static IEnumerable<Fault> OverHubs(SplashWish splash, Shell shell)
+    {
         var lowest = shell.Nodes.Where(node => node.Label[^1] != 'f' && !node.Label.StartsWith("H0.", StringComparison.Ordinal) && !node.Label.StartsWith("H00.", StringComparison.Ordinal))
             .MinBy(node => node.AboveHem);
-        return lowest is not null && lowest.AboveHem <= splash.Width.Millimetres
-            ? [new Fault("skirt.splash.width", splash.Width.Typed, FormattableString.Invariant($"less than {lowest.AboveHem:0} mm, the height of hub {lowest.Label} above the finished edge: a splash band stays below the second ring of hubs"))]
-            : [];
+        if (lowest is not null && lowest.AboveHem <= splash.Width.Millimetres)
+        {
+            yield return Refused(splash, FormattableString.Invariant($"less than {lowest.AboveHem:0} mm, the height of hub {lowest.Label} above the finished edge: a splash band stays below the second ring of hubs"));
+        }
     }
+
+    /// <summary>The band would lie under the ring's stitching, and its upper edge across the window.</summary>
+    private static IEnumerable<Fault> UnderWindows(SplashWish splash, Shell shell, ImmutableArray<LaidWindow> windows)
+    {
+        (LaidWindow Window, double Above)[] low = [.. windows.Select(window => (window, LowestAbove(shell, window))).Where(entry => entry.Item2 < splash.Width.Millimetres)];
+        if (low.Length > 0)
+        {
+            var (window, above) = low.MinBy(entry => entry.Above);
+            yield return Refused(splash, FormattableString.Invariant($"at most {Math.Max(0, above):0} mm: so far above the finished edge the ring of window {window.Label} comes down, {splash.Width.Millimetres - above:0} mm lower than the band reaches; {low.Length} windows lie over it. Take a lower band, or a smaller or higher window"));
+        }
+    }
+
+    private static double LowestAbove(Shell shell, LaidWindow window)
+    {
+        var (height, fall) = WindowRoom.AboveHemAt(shell, window.Region.Centre);
+        return height - (window.Wish.OuterRadius * fall);
+    }
+
+    private static Fault Refused(SplashWish splash, string allowed) => new("skirt.splash.width", splash.Width.Typed, allowed);
 }

@@ -4,6 +4,7 @@ using System.Linq;
 using CoverPattern.Geometry;
 using CoverPattern.Patterns.Frames;
 using CoverPattern.Patterns.Jobs;
+using CoverPattern.Patterns.Openings;
 using CoverPattern.Patterns.Pieces;
 using CoverPattern.Patterns.Seams;
 using CoverPattern.Patterns.Shells;
@@ -62,9 +63,9 @@ public class SplashBandTests
     {
         var job = Jobs.Dome(6, 9, 1500);
 
-        Assert.Empty(SplashCheck.Faults(job, Jobs.Shell(job)));
+        Assert.Empty(SplashCheck.Faults(job, Jobs.Shell(job), []));
         job = job with { Skirt = job.Skirt with { Splash = new SplashWish("coated", Jobs.Mm(350)) } };
-        Assert.Equal("skirt.splash.width", Assert.Single(SplashCheck.Faults(job, Jobs.Shell(job))).Place);
+        Assert.Equal("skirt.splash.width", Assert.Single(SplashCheck.Faults(job, Jobs.Shell(job), [])).Place);
     }
 
     [Fact]
@@ -80,6 +81,63 @@ public class SplashBandTests
         // Fifteen base facets with their skirts and fifteen tips of hanging facets between them.
         Assert.Equal(30, patterns.Sum(pattern => pattern.Quantity));
         Assert.All(patterns, pattern => Assert.Contains(pattern.Runs, run => run.Role == EdgeRole.Turned && run.AllowanceMm == 12));
+    }
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Finish_Band_ItsUpperLineIsDrawnOnTheCloth(bool bands)
+    {
+        var job = Job(SkirtShape.Vertical, 250);
+        job = bands ? job with { Panels = [new PanelWish(PanelForm.Bands)], Cloths = [.. job.Cloths.Select(cloth => cloth with { RollWidth = Jobs.Mm(6000) })] } : job;
+        var (shell, cut, panels) = Flat(job);
+
+        var set = PieceFinisher.Finish(job, shell, cut, panels, SplashBand.Make(job, shell, cut, panels)).Set;
+
+        // Every upper edge of the band finds a line as long on the piece beneath.
+        var upper = set.Patterns.Where(pattern => pattern.Cloth == "coated")
+            .SelectMany(pattern => pattern.Runs.Where(run => run.Role == EdgeRole.Turned).SelectMany(run => Enumerable.Repeat(Math.Round(run.LengthMm, 1), pattern.Quantity))).Order();
+        var drawn = set.Patterns.Where(pattern => pattern.Cloth == "canvas")
+            .SelectMany(pattern => pattern.Lines.Where(line => line.Purpose == "splash line").SelectMany(line => Enumerable.Repeat(Math.Round(Point2.Distance(line.Path[0], line.Path[1]), 1), pattern.Quantity))).Order();
+        Assert.NotEmpty(upper);
+        Assert.Equal(upper, drawn);
+    }
+
+    [Fact]
+    public void Faults_WindowOverTheBand_ToldWithNumbers()
+    {
+        // 3V 5/8: the incentre of base facet F1.01 and its ring of 185 mm reach down to a height that the window's own check tells; here it is taken from the shell.
+        var job = Jobs.Windowed(Job(SkirtShape.Vertical, 250), 300);
+        job = job with { Windows = [job.Windows[0] with { Rows = new RowRange(1, 1) }] };
+        var frame = FrameBuilder.Build(job.Frame);
+        var shell = ShellFitter.Fit(job, frame);
+        var windows = OpeningLayer.Lay(job, frame, shell).Windows;
+        var lowest = windows.Min(window => window.Region.Outline.Min(point => HeightAt(shell, point)) - (Steepness(shell, window.Region.Centre.Face) * 35));
+        Job With(double width) => job with { Skirt = job.Skirt with { Splash = new SplashWish("coated", Jobs.Mm(width)) } };
+
+        var fault = Assert.Single(SplashCheck.Faults(With(lowest + 60), shell, windows));
+
+        Assert.Empty(SplashCheck.Faults(With(lowest - 1), shell, windows));
+        Assert.Equal("skirt.splash.width", fault.Place);
+        Assert.Contains(FormattableString.Invariant($"at most {lowest:0} mm"), fault.Allowed, StringComparison.Ordinal);
+        Assert.Contains("60 mm lower than the band reaches", fault.Allowed, StringComparison.Ordinal);
+        Assert.Contains("ring of window W1.", fault.Allowed, StringComparison.Ordinal);
+    }
+
+    /// <summary>Height of a point of a face above the edge, which lies level at z = -60 mm: by its place in space.</summary>
+    private static double HeightAt(Shell shell, SurfacePoint point)
+    {
+        var nodes = shell.Faces[point.Face].Nodes.Select(node => shell.Nodes[node].Position).ToArray();
+        var along = (nodes[1] - nodes[0]).Unit();
+        var across = Point3.Cross(Point3.Cross(along, nodes[2] - nodes[0]).Unit(), along);
+        return nodes[0].Z + (point.At.X * along.Z) + (point.At.Y * across.Z) + 60;
+    }
+
+    private static double Steepness(Shell shell, int face)
+    {
+        var nodes = shell.Faces[face].Nodes.Select(node => shell.Nodes[node].Position).ToArray();
+        var normal = Point3.Cross(nodes[1] - nodes[0], nodes[2] - nodes[0]).Unit();
+        return Math.Sqrt(1 - (normal.Z * normal.Z));
     }
 
     private static Job Job(SkirtShape shape, double width)

@@ -55,6 +55,33 @@ public class MakeUpSewingTests
         Assert.Empty(SewingUp.Faults(SewingJobs.PiecesText(job), SewingJobs.OrderOf(job)));
     }
 
+    [Theory]
+    [InlineData(3, 5, "bands")]
+    [InlineData(3, 5, "gores")]
+    [InlineData(4, 7, "bands")]
+    [InlineData(4, 7, "gores")]
+    [InlineData(3, 5, "bands below")]
+    public void Faults_ClosingSeamOverPanels_FoundWhereItRises(int frequency, int rows, string plan)
+    {
+        var job = Dome(frequency, rows, 4000);
+        job = job with
+        {
+            Cloths = [job.Cloths[0] with { RollWidth = SewingJobs.Mm(20_000) }],
+            Panels = plan switch
+            {
+                "gores" => [new PanelWish(PanelForm.Gores)],
+                "bands" => [new PanelWish(PanelForm.Bands)],
+                _ => [new PanelWish(PanelForm.Bands, new RowRange(1, 2)), new PanelWish(PanelForm.Facets)],
+            },
+            Seam = SeamWish.Of(MakeUpForm.Plain, SewingJobs.Mm(15)) with { Closing = new ClosingWish(ClosingWish.Rear, SewingJobs.Mm(40), null) },
+        };
+        var (good, order) = (SewingJobs.PiecesText(job), SewingJobs.OrderOf(job));
+
+        Assert.Empty(SewingUp.Faults(good, order));
+        var planted = PlantedFaults.Plant(good, file => ((JsonNode)Closing(file).First())["makeUp"] = "plain");
+        Assert.Contains(SewingUp.Faults(planted, order), fault => fault.Contains("ordered \"plain, closing\"", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Faults_RandomTables_None() => RandomJobs.Sample(
         job => Assert.Empty(SewingUp.Faults(SewingJobs.PiecesText(job), SewingJobs.OrderOf(job))), iter: 30, print: job => SewingJobs.OrderOf(job).ToString());

@@ -65,6 +65,7 @@ internal static class SewingJobs
         StopsAtHubs = job.Seam.StopAtHubs,
         IsTrimmed = job.Seam.Corners == CornerStyle.Trimmed,
         TieDistance = job.Marks.Ties == TieRule.None ? null : job.Marks.TieDistance.Millimetres,
+        SplashMm = job.Skirt.Splash?.Width.Millimetres,
         Pierces = job.Marks.Pierce,
         PatchesAtHub = job.Marks.HubPatches switch { HubPatchPlace.None => 0, HubPatchPlace.Both => 2, _ => 1 },
         Plan = PlanOf(job, frame),
@@ -151,6 +152,7 @@ internal static class SewingJobs
         Assert.Empty(panels.Faults);
         var openings = OpeningLayer.Lay(job, frame, shell);
         var cut = HubStops.Shorten(job, shell, Subdivider.Cut(shell, SeamPlanner.Plan(job, shell, panels), openings.Regions));
-        return PieceFinisher.Finish(job, shell, cut, PanelFlattener.Flatten(cut), [.. WindowPieces.Make(job, openings.Windows), .. HubPatchPieces.Make(job, shell, cut)]);
+        var flat = PanelFlattener.Flatten(cut);
+        return PieceFinisher.Finish(job, shell, cut, flat, [.. WindowPieces.Make(job, openings.Windows), .. HubPatchPieces.Make(job, shell, cut), .. SplashBand.Make(job, shell, cut, flat)]);
     }
 }

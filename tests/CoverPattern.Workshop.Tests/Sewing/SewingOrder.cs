@@ -47,6 +47,9 @@ internal sealed record SewingOrder(
     /// <summary>Distance of ties from their hub along the seam, millimetres; null when none were ordered.</summary>
     internal double? TieDistance { get; init; }
 
+    /// <summary>How high a splash band reaches above the finished edge, millimetres; null where there is none.</summary>
+    internal double? SplashMm { get; init; }
+
     /// <summary>Whether marks are pierced where a hole is covered.</summary>
     internal bool Pierces { get; init; }
 

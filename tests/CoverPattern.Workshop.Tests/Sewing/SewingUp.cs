@@ -43,7 +43,7 @@ internal static class SewingUp
     {
         var lifter = new PieceLifter(order, cover, file);
         var placed = file.Pieces.ToDictionary(piece => piece.Label, lifter.Lift);
-        var closing = order.ClosingMm is null ? null : new TrueClosing(order.Sizes, cover);
+        var closing = order.ClosingMm is null ? null : new TrueClosing(order.Sizes, cover, (low, high) => IsSewn(placed.Values, low, high));
         foreach (var fault in placed.Values.SelectMany(piece => lifter.Faults(piece).Concat(MakeUpFaults.Find(piece, order, closing))))
         {
             yield return fault;
@@ -70,11 +70,18 @@ internal static class SewingUp
             }
         }
 
-        foreach (var fault in AreaFaults([.. placed.Values], order, cover).Concat(new PatchFaults(all, order, cover).Find([.. placed.Values], new WindowShop(all, order, cover))))
+        foreach (var fault in AreaFaults([.. placed.Values], order, cover).Concat(SplashFaults.Find(all, [.. placed.Values], order, cover)).Concat(new PatchFaults(all, order, cover).Find([.. placed.Values], new WindowShop(all, order, cover))))
         {
             yield return fault;
         }
     }
+
+    /// <summary>Whether a piece has a seam between two points of the cover; where the finished edge cuts it off, on the line between them.</summary>
+    private static bool IsSewn(IEnumerable<PlacedPiece> placed, SpacePoint low, SpacePoint high) => placed.Any(piece => Enumerable.Range(0, piece.Pattern.Runs.Count)
+        .Any(run => piece.Pattern.Runs[run].Role == "seam" && piece.LineOf(run) is var (from, to) && IsOn(low, high, from) && IsOn(low, high, to)));
+
+    private static bool IsOn(SpacePoint low, SpacePoint high, SpacePoint point) =>
+        low.DistanceTo(point) + point.DistanceTo(high) <= low.DistanceTo(high) + (2 * Tolerances.OnCover);
 
     private static IEnumerable<string> AreaFaults(PlacedPiece[] placed, SewingOrder order, TrueCover cover)
     {

@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 using System.Collections.Immutable;
 using System.Linq;
 using System.Text.Json.Nodes;
@@ -69,6 +70,50 @@ public class SkirtSewingTests
         AssertSews(job with { Hem = job.Hem with { Fixings = new HemFixings(SewingJobs.Mm(500), SewingJobs.Mm(25)) } });
         AssertSews(job with { Hem = job.Hem with { Kind = HemKind.Sleeve, Pipe = SewingJobs.Mm(20), Gap = SewingJobs.Mm(100) } });
     }
+
+    private static readonly Job Splashed = ThreeV with
+    {
+        Skirt = ThreeV.Skirt with { Splash = new SplashWish("coated", SewingJobs.Mm(250)) },
+        Cloths = [ThreeV.Cloths[0], ThreeV.Cloths[0] with { Name = "coated" }],
+    };
+
+    private static readonly Dictionary<string, (Action<JsonNode> Change, string Found)> PlantedIntoBands = new(StringComparer.Ordinal)
+    {
+        ["a line a millimetre high"] = (file => PlantedFaults.MoveAll(SplashLine(file)["path"]!, new FlatPoint(0, 1)), "off the band's height"),
+        ["a line not drawn"] = (file => file.Patterns().First(HasLine)["lines"]!.AsArray().Remove(SplashLine(file)), "upper edges of the splash band"),
+        ["a strip missing"] = (file => file.Remove(file.PieceOf("C2 Q007")), "the splash band covers"),
+        ["an upper edge not turned under"] = (file => file.PatternOf(file.PieceOf("C1 Q001")).Runs().First(run => (string)run["role"]! == "turned")["allowanceMm"] = 0, "to turn under"),
+    };
+
+    public static IEnumerable<object[]> BandNames() => PlantedIntoBands.Keys.Select(name => new object[] { name });
+
+    [Theory]
+    [MemberData(nameof(BandNames))]
+    public void Faults_PlantedIntoASplashBand_Found(string name)
+    {
+        var (job, (change, found)) = (Splashed with { Covers = 2 }, PlantedIntoBands[name]);
+
+        var faults = SewingUp.Faults(PlantedFaults.Plant(SewingJobs.PiecesText(job), change), SewingJobs.OrderOf(job));
+
+        Assert.Contains(faults, fault => fault.Contains(found, StringComparison.OrdinalIgnoreCase));
+    }
+
+    [Fact]
+    public void Faults_SplashBandOfAnyPlanAndShape_None()
+    {
+        var wide = Splashed with { Cloths = [.. Splashed.Cloths.Select(cloth => cloth with { RollWidth = SewingJobs.Mm(20_000) })] };
+        AssertSews(Splashed);
+        AssertSews(Splashed with { Skirt = Splashed.Skirt with { Shape = SkirtShape.Slope }, Seam = SeamWish.Of(MakeUpForm.Welded, SewingJobs.Mm(40)) });
+        AssertSews(wide with { Panels = [new PanelWish(PanelForm.Bands)] });
+        AssertSews(wide with { Panels = [new PanelWish(PanelForm.Gores)] });
+        AssertSews(Splashed with { Frame = Splashed.Frame with { Frequency = 2, Rows = 3 }, Skirt = Splashed.Skirt with { Drop = SewingJobs.Mm(30) } });
+        Assert.Contains(
+            SewingUp.Faults(SewingJobs.PiecesText(Splashed), SewingJobs.OrderOf(ThreeV)), fault => fault.Contains("nobody ordered", StringComparison.Ordinal));
+    }
+
+    private static bool HasLine(JsonNode pattern) => pattern["lines"]!.AsArray().Any(line => (string)line!["purpose"]! == "splash line");
+
+    private static JsonNode SplashLine(JsonNode file) => file.Patterns().First(HasLine)["lines"]!.AsArray().First(line => (string)line!["purpose"]! == "splash line")!;
 
     [Fact]
     public void Faults_RandomBases_None() => Jobs.Where(job => DeckCheck.Faults(job, FrameBuilder.Build(job.Frame)).IsEmpty).Sample(

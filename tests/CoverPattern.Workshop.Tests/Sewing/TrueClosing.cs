@@ -10,27 +10,49 @@ internal sealed class TrueClosing
     // Rounding of double arithmetic, as shares and millimetres.
     private const double Same = 1e-6;
 
-    private readonly List<(SpacePoint Low, SpacePoint High)> lines = [];
+    private readonly List<(SpacePoint Low, SpacePoint High)> lines;
 
-    internal TrueClosing(CoverSizes sizes, TrueCover cover)
+    /// <param name="sizes">The surface.</param>
+    /// <param name="cover">The same in space.</param>
+    /// <param name="isSeam">Whether the cover was to be sewn between two points; over a fold the seam cannot run.</param>
+    internal TrueClosing(CoverSizes sizes, TrueCover cover, Func<SpacePoint, SpacePoint, bool> isSeam)
     {
         var frame = sizes.Mesh;
-        var lowest = frame.Base;
-        var rear = lowest.Min(hub => cover.Over(hub).X);
 
-        // Of two at the rear the first one counter-clockwise from the front.
-        var at = lowest.Where(hub => cover.Over(hub).X < rear + Same).MaxBy(hub => cover.Over(hub).Y);
-        lines.Add((cover.Over(at + frame.Hubs.Count), cover.Over(at)));
+        // The rearmost from which seams rise all the way; of two at the rear the first one counter-clockwise from the front.
+        lines = frame.Base
+            .OrderBy(hub => Math.Round(cover.Over(hub).X, 3)).ThenByDescending(hub => cover.Over(hub).Y)
+            .Select(hub => Rising(frame, cover, hub, isSeam)).OfType<List<(SpacePoint, SpacePoint)>>().FirstOrDefault() ?? [];
+    }
+
+    /// <summary>The chain from a base hub up, at each hub along the steepest seam; null where it ends too soon.</summary>
+    private static List<(SpacePoint, SpacePoint)>? Rising(TrueMesh frame, TrueCover cover, int at, Func<SpacePoint, SpacePoint, bool> isSeam)
+    {
+        var foot = (Low: cover.Over(at + frame.Hubs.Count), High: cover.Over(at));
+        var chain = new List<(SpacePoint, SpacePoint)> { foot };
+        if (foot.Low.DistanceTo(foot.High) > Tolerances.OnCover && !isSeam(foot.Low, foot.High))
+        {
+            return null;
+        }
+
         var top = Enumerable.Range(0, frame.Hubs.Count).Max(frame.RingOf);
         for (var ring = 1; ring < Math.Max(2, top); ring++)
         {
-            var up = frame.Facets.Where(facet => facet.Hubs.Contains(at)).SelectMany(facet => facet.Hubs).Where(hub => frame.RingOf(hub) == ring).Distinct().ToArray();
+            var up = frame.Facets.Where(facet => facet.Hubs.Contains(at)).SelectMany(facet => facet.Hubs).Where(hub => frame.RingOf(hub) == ring).Distinct()
+                .Where(hub => isSeam(cover.Over(at), cover.Over(hub))).ToArray();
+            if (up.Length == 0)
+            {
+                return null;
+            }
+
             var steepest = up.Max(hub => Rise(cover.Over(at), cover.Over(hub)));
             var next = up.Where(hub => Rise(cover.Over(at), cover.Over(hub)) > steepest - Same)
                 .MaxBy(hub => Math.Round((cover.Over(at).X * cover.Over(hub).Y) - (cover.Over(at).Y * cover.Over(hub).X), 3));
-            lines.Add((cover.Over(at), cover.Over(next)));
+            chain.Add((cover.Over(at), cover.Over(next)));
             at = next;
         }
+
+        return chain;
     }
 
     /// <summary>Whether a seam lies on it.</summary>

@@ -98,6 +98,11 @@ public static class BulkCheck
     private static string WayOut(Job job, CrossingBulk bulk)
     {
         var first = bulk.IsFelled && !job.Seam.StopAtHubs && bulk.Crossing.Place is CrossingPlace.Hub or CrossingPlace.BaseHub ? "Let felled seams stop short of hubs (seam.stopAtHubs), or take" : "Take";
+        if (bulk.Crossing.Place is CrossingPlace.Foot or CrossingPlace.Edge)
+        {
+            return "Make the uprights alone plain, lapped or welded (seam.others), turn the hem once (hem.turnUnder 0), take a thinner cloth; or raise the limit if your machine sews it.";
+        }
+
         return first + " plain or welded seams, a thinner cloth, bands that leave seams out; or raise the limit if your machine sews it.";
     }
 }

@@ -81,6 +81,24 @@ public class ClipPatchTests
         Assert.Equal([("K1", "H1.03"), ("K2", frame.Hubs[Mirror(frame, hub)].Label)], set.ClipPatches.Select(patch => (patch.Piece, patch.Hub)));
     }
 
+    [Theory]
+    [InlineData(4, 7, 187.3, 15)]
+    [InlineData(6, 9, 191.6, 10)]
+    [InlineData(8, 12, 193.5, 10)]
+    public void Finish_RowsCutAtSectorEdges_FlatBendsThatAreLeftAreClippedAndToldForWeldsAlone(int frequency, int rows, double worst, int left)
+    {
+        // Pinned: below the upper five-strut hubs a ring has its bends in two or three sets of five, and the sector edges take one of them. Those left
+        // are 13.5 degrees at most; a seam sewn in any way but in one run follows up to 30.
+        var job = Rows(0, frequency, rows) with { Panels = [new PanelWish(PanelForm.Bands)] };
+        var (plain, welded) = (Jobs.Pieces(job).Finishing, Jobs.Pieces(job with { Seam = SeamWish.Of(MakeUpForm.SplitWelded, Jobs.Mm(40)) }).Finishing);
+
+        var bends = plain.Set.Pieces.SelectMany(piece => InsideCorner.Find(plain.Set.Patterns.Single(pattern => pattern.Id == piece.Pattern))).ToArray();
+        Assert.Equal((left, worst), (bends.Length, Math.Round(bends.Max(bend => bend.InsideDegrees), 1)));
+        Assert.Equal(left, plain.Set.ClipPatches.Length);
+        Assert.DoesNotContain(plain.Notices, notice => notice.Code == "inside-corners");
+        Assert.Equal(worst > 190, welded.Notices.Any(notice => notice.Code == "inside-corners"));
+    }
+
     [Fact]
     public void Finish_SingleFacets_NoPatch() => Assert.Empty(Jobs.Pieces(Jobs.Dome(3, 5, 3657.6)).Finishing.Set.ClipPatches);
 
@@ -103,8 +121,8 @@ public class ClipPatchTests
 
     private static Job Rows(int parts, int frequency = 3, int rows = 5)
     {
-        var job = Jobs.Dome(frequency, rows, 3657.6, standOff: 0);
-        return job with { Panels = [new PanelWish(PanelForm.Bands) { Parts = parts }], Cloths = [job.Cloths[0] with { RollWidth = Jobs.Mm(6000) }] };
+        var job = Jobs.Dome(frequency, rows, frequency > 4 ? 9000 : 3657.6, standOff: 0);
+        return job with { Panels = [new PanelWish(PanelForm.Bands) { Parts = parts }], Cloths = [job.Cloths[0] with { RollWidth = Jobs.Mm(20_000) }] };
     }
 
     private static int Hub(Frame frame, string label) => Enumerable.Range(0, frame.Hubs.Length).Single(hub => frame.Hubs[hub].Label == label);

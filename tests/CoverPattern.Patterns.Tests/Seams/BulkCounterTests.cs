@@ -98,6 +98,22 @@ public class BulkCounterTests
     }
 
     [Fact]
+    public void Faults_FelledUprightsInADoubleHem_TheWaysOutHelp()
+    {
+        // By hand: 4 plies of 0.8 mm (No. 10 duck) turned up twice are 12, 9.6 mm; turned once 8, 6.4 mm; plain uprights 3 x 3, 7.2 mm; lapped 2 x 3, 4.8 mm.
+        var job = With(MakeUpForm.Felled, stops: true);
+        job = job with { Cloths = [job.Cloths[0] with { Thickness = Jobs.Mm(0.8) }] };
+        Job Uprights(MakeUpForm form) => job with { Seam = job.Seam with { Others = [new SeamChoice(SeamSet.Uprights, [], MakeUp.Of(form, Jobs.Mm(15)))] } };
+        double Foot(Job one) => Bulks(one).Where(bulk => bulk.Crossing.Place == CrossingPlace.Foot).Max(bulk => bulk.ThicknessMm!.Value);
+
+        var fault = Assert.Single(BulkCheck.Faults(job, Bulks(job)));
+
+        Assert.Contains("1 seam and the turned-up hem come to 12 plies, 9.6 mm", fault.Allowed, StringComparison.Ordinal);
+        Assert.Contains("turn the hem once (hem.turnUnder 0)", fault.Allowed, StringComparison.Ordinal);
+        Assert.Equal([9.6, 6.4, 7.2, 4.8], new[] { job, job with { Hem = job.Hem with { TurnUnder = Jobs.Mm(0) } }, Uprights(MakeUpForm.Plain), Uprights(MakeUpForm.Lapped) }.Select(one => Math.Round(Foot(one), 6)));
+    }
+
+    [Fact]
     public void Faults_WithinTheLimitOrThicknessNotStated_None()
     {
         var felled = With(MakeUpForm.Felled, stops: false);

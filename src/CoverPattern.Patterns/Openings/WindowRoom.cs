@@ -30,9 +30,6 @@ internal readonly record struct WindowRoom(double Axis, double Hub, double Edge,
         return new WindowRoom(Depth(sides, foot), sides.Min(hub => Point2.Distance(hub, foot)), Depth(face.Chart, point.At), height.At(point.At), height.Slope.Length);
     }
 
-    /// <summary>Height of a point above the finished lower edge, and how fast it falls along the face, 0 to 1.</summary>
-    internal static (double Height, double Fall) AboveHemAt(Shell shell, SurfacePoint point) => AboveHemAt(shell, shell.Faces[point.Face], point.At);
-
     /// <summary>Least distance from the sides of a convex ring to a point inside it; negative outside.</summary>
     private static double Depth(ImmutableArray<Point2> ring, Point2 point) => ring.Select((from, i) =>
         Point2.Cross((ring[(i + 1) % ring.Length] - from).Unit(), point - from)).Min();

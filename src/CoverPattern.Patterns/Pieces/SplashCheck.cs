@@ -46,8 +46,8 @@ public static class SplashCheck
 
     private static double LowestAbove(Shell shell, LaidWindow window)
     {
-        var (height, fall) = WindowRoom.AboveHemAt(shell, window.Region.Centre);
-        return height - (window.Wish.OuterRadius * fall);
+        var height = FaceHeight.Of(shell, shell.Faces[window.Region.Centre.Face]);
+        return height.At(window.Region.Centre.At) - (window.Wish.OuterRadius * height.Slope.Length);
     }
 
     private static Fault Refused(SplashWish splash, string allowed) => new("skirt.splash.width", splash.Width.Typed, allowed);

@@ -112,7 +112,7 @@ public class SplashBandTests
         var frame = FrameBuilder.Build(job.Frame);
         var shell = ShellFitter.Fit(job, frame);
         var windows = OpeningLayer.Lay(job, frame, shell).Windows;
-        var lowest = windows.Min(window => window.Region.Outline.Min(point => HeightAt(shell, point)) - (Steepness(shell, window.Region.Centre.Face) * 35));
+        var lowest = windows.Min(window => window.Region.Rim[0].Points.Min(point => HeightAt(shell, window.Region.Centre with { At = point })) - (Steepness(shell, window.Region.Centre.Face) * 35));
         Job With(double width) => job with { Skirt = job.Skirt with { Splash = new SplashWish("coated", Jobs.Mm(width)) } };
 
         var fault = Assert.Single(SplashCheck.Faults(With(lowest + 60), shell, windows));

@@ -1,4 +1,4 @@
-"""Makes small drawings of a result folder that can be painted: lines as wide as a screen wants them."""
+"""Makes small drawings of a result folder that can be painted, lines as wide as a screen wants them; --briefly JOB COPY makes the job for it."""
 import json
 import pathlib
 import re
@@ -40,6 +40,22 @@ def figure(page, name, target):
             return
     raise SystemExit(f"no figure named {name}")
 
+
+def briefly(job, target):
+    """A copy of a job file whose lays are searched for only briefly: a picture is not cut from."""
+    text = pathlib.Path(job).read_text(encoding="utf-8")
+    text, count = re.subn(r'"effort":\s*\d+', '"effort": 1', text)
+    if not count:
+        text, count = re.subn(r'"lay":\s*\{', '"lay": { "effort": 1, ', text)
+    if not count:
+        body = text.rstrip().removesuffix("}").rstrip()
+        text = body + ("" if body.endswith(",") else ",") + '\n  "lay": { "effort": 1 }\n}\n'
+    pathlib.Path(target).write_text(text, encoding="utf-8")
+
+
+if sys.argv[1] == "--briefly":
+    briefly(sys.argv[2], sys.argv[3])
+    raise SystemExit
 
 folder = pathlib.Path(sys.argv[1])
 first = json.loads((folder / "lays.json").read_text(encoding="utf-8"))["lays"][0]["cloth"]

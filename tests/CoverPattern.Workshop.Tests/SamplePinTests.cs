@@ -13,6 +13,7 @@ public class SamplePinTests
     [InlineData("garden-2v", 26, 65, 40, 10, 5, 6, 10)]
     [InlineData("glasshouse-2v", 26, 65, 40, 10, 5, 6, 16)]
     [InlineData("hillside-3v", 61, 165, 105, 15, 5, 6, 8)]
+    [InlineData("playhouse-12ft", 26, 65, 40, 10, 5, 6, 20)]
     [InlineData("orchard-5m", 61, 165, 105, 15, 5, 6, 20)]
     [InlineData("meadow-24ft", 61, 165, 105, 15, 5, 6, 20)]
     [InlineData("market-4v", 111, 310, 200, 20, 10, 14, 38)]

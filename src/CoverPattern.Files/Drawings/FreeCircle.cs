@@ -24,4 +24,13 @@ public readonly record struct FreeCircle(Point2 Centre, double Radius)
         var free = (Radius + Math.Abs(height)) / 2;
         return new FreeCircle(Centre + (outward * (Radius - free) * aside), free);
     }
+
+    /// <summary>A circle inside this one that a short mark does not enter: the smaller circle about the same centre, or one beside the mark.</summary>
+    /// <param name="from">One end.</param>
+    /// <param name="to">The other end.</param>
+    public FreeCircle ClearOfMark(Point2 from, Point2 to)
+    {
+        var (within, beside) = (this with { Radius = Math.Min(Radius, Segments.Distance(from, to, Centre)) }, ClearOf(from, to));
+        return within.Radius >= beside.Radius ? within : beside;
+    }
 }

@@ -53,7 +53,7 @@ public static class LayDrawing
     private static BlockInsertion Insertion(Placement placement, Pattern pattern) =>
         new(pattern.Id, new Point2(placement.X, placement.Y), placement.TurnDegrees, placement.Mirrored);
 
-    private static IEnumerable<DrawnText> Texts(Placement placement, Pattern pattern) =>
+    private static ImmutableArray<DrawnText> Texts(Placement placement, Pattern pattern) =>
         PieceTexts.Write(pattern, Insertion(placement, pattern).Map, placement.Name, pattern.Id);
 
     private static IEnumerable<DrawnLine> Strips(Lay lay)

@@ -56,7 +56,13 @@ public static class PatternSheet
         }
     }
 
-    private static string Caption(Pattern pattern, PieceSet set) => $"{pattern.Id}: {CutCount.Of(pattern, set)}, {pattern.Cloth}";
+    private static string Caption(Pattern pattern, PieceSet set) => $"{pattern.Id}: {CutCount.Of(pattern, set)}, {pattern.Cloth}{Marks(pattern)}";
+
+    /// <summary>What the crosses of a pattern are, since not every one has room for its word beside it.</summary>
+    private static string Marks(Pattern pattern) => string.Concat(pattern.Drills
+        .GroupBy(drill => drill.Purpose, StringComparer.Ordinal)
+        .OrderBy(marks => marks.Key, StringComparer.Ordinal)
+        .Select(marks => FormattableString.Invariant($"; {marks.Count()} x {marks.Key}")));
 
     /// <summary>Where each pattern is moved, in whole millimetres so that its corners stay on the grid; the first row hangs from y = 0.</summary>
     private static ImmutableArray<Point2> Arrange(ImmutableArray<Pattern> patterns, ImmutableArray<string> captions)

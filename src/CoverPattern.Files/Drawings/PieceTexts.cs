@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Collections.Immutable;
 using System.Linq;
 using CoverPattern.Geometry;
 using CoverPattern.Patterns.Pieces;
@@ -9,10 +10,6 @@ namespace CoverPattern.Files.Drawings;
 /// <summary>The writing on one placed piece; it stands on the sheet and so is upright however the piece lies.</summary>
 internal static class PieceTexts
 {
-    // Own choice: smaller than any label, large enough for a pen.
-    private const double MarkHeight = 5;
-    private const double MarkGap = 6;
-
     /// <summary>What a head says of pieces whose label stands inside, for want of a wide allowance; empty when there are none.</summary>
     /// <param name="count">Pieces or patterns on the sheet.</param>
     /// <param name="texts">Their writing.</param>
@@ -27,25 +24,21 @@ internal static class PieceTexts
     /// <param name="map">How the shape lies on the sheet.</param>
     /// <param name="name">The name.</param>
     /// <param name="below">What stands below it.</param>
-    public static IEnumerable<DrawnText> Write(Pattern pattern, RigidMap map, string name, string below)
+    public static ImmutableArray<DrawnText> Write(Pattern pattern, RigidMap map, string name, string below)
     {
         var circle = new FreeCircle(map.Apply(pattern.LabelSpot), pattern.LabelRadius)
             .ClearOf(map.Apply(pattern.Grain.From), map.Apply(pattern.Grain.To));
+        foreach (var (from, to) in PatternBlock.Draw(pattern).Lines.Where(line => line.Layer == DrawingLayers.DrawnMark).SelectMany(line => line.Steps()))
+        {
+            circle = circle.ClearOfMark(map.Apply(from), map.Apply(to));
+        }
+
         var label = AllowanceLabel.Find(pattern, name == pattern.Id ? [name, pattern.Cloth] : [name, pattern.Id, pattern.Cloth]);
-        if (label is not null)
-        {
-            yield return label.OnSheet(map);
-        }
-
-        foreach (var text in PieceLabel.Write(name, below, circle, label is null ? DrawingLayers.Label : DrawingLayers.Name))
-        {
-            yield return text;
-        }
-
-        foreach (var drill in pattern.Drills)
-        {
-            var at = Grid.Snap(map.Apply(drill.At) + new Point2(MarkGap, MarkGap));
-            yield return new DrawnText(DrawingLayers.DrawnMark, drill.Purpose, at, MarkHeight, 0, TextAnchor.Start);
-        }
+        ImmutableArray<DrawnText> names =
+        [
+            .. label is null ? [] : new[] { label.OnSheet(map) },
+            .. PieceLabel.Write(name, below, circle, label is null ? DrawingLayers.Label : DrawingLayers.Name),
+        ];
+        return [.. names, .. MarkWords.Write(pattern, map, names)];
     }
 }

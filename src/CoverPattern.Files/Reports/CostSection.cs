@@ -12,11 +12,11 @@ internal static class CostSection
 
     public static void Write(PageWriter page, Result result)
     {
-        var estimate = result.Estimate;
+        var (estimate, ruler) = (result.Estimate, Ruler.Of(result.Job));
         if (!estimate.Buying.IsEmpty)
         {
             page.Line("h3", "To buy");
-            page.Table("numbers", ["What", "For the lays m", "Spare m", "Of width mm"], Buying(estimate));
+            page.Table("numbers", ["What", "For the lays " + ruler.LongUnit, "Spare " + ruler.LongUnit, "Of width " + ruler.Unit], Buying(estimate, ruler));
             page.Line("p", "Spare: 5 % for mistakes and half a metre of test strip, a cloth counted as one roll (common practice, no source). It is in no other number.", ("class", "small"));
         }
 
@@ -31,18 +31,18 @@ internal static class CostSection
         var cost = estimate.Cost;
         page.Table("numbers", ["What", "Quantity", "Unit", "Each", "Hours", Money("Amount", cost)], cost.Lines.Select(Row).Append(Total(cost)));
         page.Line("p", cost.Missing.IsEmpty
-            ? "Cloth of the lays and work. Thread, zips, bindings, fittings and spare cloth are not in it."
+            ? "Rates are stated for a metre. Cloth of the lays and work. Thread, zips, bindings, fittings and spare cloth are not in it."
             : $"No total: {cost.NotPriced}. Thread, zips, bindings, fittings and spare cloth are not in it either.");
     }
 
-    private static IEnumerable<string[]> Buying(Estimate estimate) => estimate.Buying
-        .Select(cloth => new[] { "Cloth " + cloth.Cloth, Printed.Metres(cloth.LaysMm), Printed.Metres(cloth.SpareMm), Printed.Mm(cloth.RollWidthMm) })
+    private static IEnumerable<string[]> Buying(Estimate estimate, Ruler ruler) => estimate.Buying
+        .Select(cloth => new[] { "Cloth " + cloth.Cloth, ruler.Long(cloth.LaysMm), ruler.Long(cloth.SpareMm), ruler.Of(cloth.RollWidthMm) })
         .Concat(estimate.Total.Notions.Select(notion => new[]
         {
             $"{(notion.What == "zip" ? "Zip" : "Binding")} for {notion.MakeUp} ({Printed.Count(notion.Count)} seams)",
-            Printed.Metres(notion.LengthMm),
-            "0.00",
-            notion.WidthMm > 0 ? Printed.Mm(notion.WidthMm) : string.Empty,
+            ruler.Long(notion.LengthMm),
+            "none",
+            notion.WidthMm > 0 ? ruler.Of(notion.WidthMm) : string.Empty,
         }));
 
     private static string[] Row(CostLine line) =>

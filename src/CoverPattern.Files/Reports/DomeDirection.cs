@@ -10,13 +10,13 @@ namespace CoverPattern.Files.Reports;
 internal sealed record DomeDirection(string Name, Point3 Right, Point3 Up, Point3 Toward)
 {
     public static DomeDirection Plan { get; } =
-        new("Plan, seen from above; the front (+x) is on the right", new Point3(1, 0, 0), new Point3(0, 1, 0), new Point3(0, 0, 1));
+        new("Plan, seen from outside and above; the front (+x) is on the right", new Point3(1, 0, 0), new Point3(0, 1, 0), new Point3(0, 0, 1));
 
     public static DomeDirection Front { get; } =
-        new("Front elevation, seen from +x; +y is on the right", new Point3(0, 1, 0), new Point3(0, 0, 1), new Point3(1, 0, 0));
+        new("Front elevation, seen from outside, from +x; +y is on the right", new Point3(0, 1, 0), new Point3(0, 0, 1), new Point3(1, 0, 0));
 
     public static DomeDirection Side { get; } =
-        new("Side elevation, seen from +y; the front (+x) is on the left", new Point3(-1, 0, 0), new Point3(0, 0, 1), new Point3(0, 1, 0));
+        new("Side elevation, seen from outside, from +y; the front (+x) is on the left", new Point3(-1, 0, 0), new Point3(0, 0, 1), new Point3(0, 1, 0));
 
     public bool IsPlan => Toward.Z > 0.5;
 

@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 using System.Collections.Immutable;
 using System.Linq;
 using CoverPattern.Files.Drawings;
@@ -16,6 +17,7 @@ internal static class DomeDrawing
     private const double Height = 130;
     private const double Margin = 20;
     private const double BarRoom = 9;
+    private const double FrontText = 2.6;
 
     /// <summary>Largest and least height of capitals, millimetres on paper: 2.6 mm reads like print, 1.3 mm like a footnote.</summary>
     internal const double LargestText = 2.6;
@@ -41,15 +43,28 @@ internal static class DomeDrawing
             .ToArray();
         var hubs = BaseHubs.Draw(result, direction, 1 / scale, outline);
         var bar = ScaleBar.Draw(scale, new Point2(outline.Low.X, hubs.Lowest - BarRoom));
+        var front = Front(direction, outline, hubs.Texts);
+        var (left, right) = (outline.Centre.X - (Room / 2) - Margin, outline.Centre.X + (Room / 2) + Margin);
+        var reach = Rings.Bounds([new Point2(left, hubs.Lowest - BarRoom - 4), new Point2(right, hubs.Highest + 2), .. front.Concat(hubs.Texts).SelectMany(text => text.Box())]);
         return new DomeView(
             new Figure(
                 direction.Name,
-                new Box2(new Point2(outline.Centre.X - (Room / 2) - Margin, hubs.Lowest - BarRoom - 4), new Point2(outline.Centre.X + (Room / 2) + Margin, hubs.Highest + 2)),
+                reach,
                 [.. faces.Select(face => new FigureLine(face.Kind == FaceKind.Facet ? "face" : "skirt", face.Ring, IsClosed: true)), .. hubs.Lines, .. bar.Lines],
-                [.. labels.Select(label => label.Text).OfType<FigureText>(), .. hubs.Texts, .. bar.Texts]),
+                [.. labels.Select(label => label.Text).OfType<FigureText>(), .. hubs.Texts, .. bar.Texts, .. front]),
             [.. faces.Where(face => face.Kind == FaceKind.Facet).Select(face => face.Label).Order(StringComparer.Ordinal)],
             [.. labels.Where(label => label.Text is null).Select(label => label.Label).Order(StringComparer.Ordinal)],
             scale);
+    }
+
+    /// <summary>The word at the front, beyond the names of the hubs; none in the elevation that looks at it.</summary>
+    private static IEnumerable<FigureText> Front(DomeDirection direction, Box2 outline, ImmutableArray<FigureText> hubs)
+    {
+        var corners = hubs.SelectMany(text => text.Box()).Select(corner => corner.X).Append(outline.Low.X).Append(outline.High.X).ToArray();
+        var x = direction.Right.X > 0.5 ? corners.Max() + FrontText : corners.Min() - FrontText;
+        return Math.Abs(direction.Right.X) > 0.5
+            ? [new FigureText("front", "FRONT", new Point2(x, direction.IsPlan ? 0 : outline.Centre.Y), FrontText, 90, TextAnchor.Middle)]
+            : [];
     }
 
     /// <summary>A label in its facet: whole, or only the position in its row, or none.</summary>

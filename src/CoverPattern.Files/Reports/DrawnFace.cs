@@ -17,6 +17,9 @@ internal sealed record DrawnFace(string Label, FaceKind Kind, ImmutableArray<Poi
     public Point3 Outward => Corners.Skip(2).Select((_, i) => Point3.Cross(Corners[i + 1] - Corners[0], Corners[i + 2] - Corners[0]))
         .Aggregate((left, right) => left + right);
 
+    /// <summary>Where the face's chart lies: its origin and its two directions.</summary>
+    private (Point3 Origin, Point3 Along, Point3 Across) Chart { get; init; }
+
     /// <summary>All that is left of the shell above its hem.</summary>
     public static IEnumerable<DrawnFace> Of(Shell shell, Subdivision cut) => cut.Patches.Select(patch =>
     {
@@ -25,6 +28,11 @@ internal sealed record DrawnFace(string Label, FaceKind Kind, ImmutableArray<Poi
         var along = (corners[1] - corners[0]).Unit();
         var rise = corners[^1] - corners[0];
         var across = (rise - (Point3.Dot(rise, along) * along)).Unit();
-        return new DrawnFace(face.Label, face.Kind, [.. patch.Corners.Select(p => corners[0] + (p.X * along) + (p.Y * across))]);
+        var drawn = new DrawnFace(face.Label, face.Kind, []) { Chart = (corners[0], along, across) };
+        return drawn with { Corners = drawn.InSpace(patch.Corners) };
     });
+
+    /// <summary>Points of the face's chart in space.</summary>
+    public ImmutableArray<Point3> InSpace(ImmutableArray<Point2> ring) =>
+        ImmutableArray.CreateRange(ring, p => Chart.Origin + (p.X * Chart.Along) + (p.Y * Chart.Across));
 }

@@ -1,5 +1,6 @@
 using System.Linq;
 using CoverPattern.Files.Results;
+using CoverPattern.Patterns.Shells;
 
 namespace CoverPattern.Files.Reports;
 
@@ -22,6 +23,16 @@ internal static class FrameSection
             .GroupBy(hub => ruler.Of(frame.Hubs[hub].Position.Z))
             .OrderBy(hubs => frame.Hubs[hubs.First()].Position.Z)
             .Select(hubs => new[] { hubs.Key, Printed.Count(hubs.Count()), string.Join(", ", hubs.Select(hub => frame.Hubs[hub].Label)) }));
-        page.Line("p", "Measure these heights on the frame: the skirt follows them.", ("class", "small"));
+        var measured = MeasuredRaise.Of(result.Job, frame);
+        if (measured.IsEmpty)
+        {
+            page.Line("p", "By the model. Measure these heights on the frame: the skirt follows them.", ("class", "small"));
+            return;
+        }
+
+        page.Line("h3", "Measured heights against the model");
+        page.Table("numbers", ["Base hub", "Model " + ruler.Unit, "Measured " + ruler.Unit, "Higher by " + ruler.Unit, "Look again"], measured.Select(height =>
+            new[] { height.Hub, ruler.Of(height.ModelMm), ruler.Of(height.MeasuredMm), ruler.Of(height.GapMm), height.IsFarOff ? "YES" : string.Empty }));
+        page.Line("p", $"Over the mean of the hubs that are lowest by the model. More than {ruler.WithUnit(MeasuredRaise.LargestGap)} apart hints at a slip in struts, deck or tape: measure again before cutting. Skirt and hem follow the measured heights, facets the strut lengths.", ("class", "small"));
     }
 }

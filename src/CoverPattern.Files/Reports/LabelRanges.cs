@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using System.Collections.Immutable;
 using System.Globalization;
@@ -40,9 +41,9 @@ internal static class LabelRanges
 
     private static (string Row, int Place) Split(string label)
     {
-        var point = label.LastIndexOf('.');
-        return int.TryParse(label[(point + 1)..], NumberStyles.None, CultureInfo.InvariantCulture, out var place)
-            ? (label[..(point + 1)], place)
+        var stem = label.TrimEnd(['0', '1', '2', '3', '4', '5', '6', '7', '8', '9']);
+        return int.TryParse(label.AsSpan(stem.Length), NumberStyles.None, CultureInfo.InvariantCulture, out var place)
+            ? (stem, place)
             : (label, -1);
     }
 }

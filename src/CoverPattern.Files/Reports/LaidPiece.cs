@@ -62,10 +62,15 @@ internal sealed class LaidPiece
     /// <param name="least">Least height of capitals, millimetres on paper.</param>
     /// <param name="limits">Where it must stand on paper.</param>
     /// <returns>Null when it does not fit.</returns>
-    public FigureText? Name(double ratio, double least, params TextLimit[] limits)
+    public FigureText? Name(double ratio, double least, params TextLimit[] limits) => Write(Label, ratio, least, limits);
+
+    /// <summary>A short text that stands for its label, as <see cref="Name"/> is placed.</summary>
+    public FigureText? Key(string key, double ratio, double least, params TextLimit[] limits) => Write(key, ratio, least, limits);
+
+    private FigureText? Write(string words, double ratio, double least, TextLimit[] limits)
     {
         var face = ImmutableArray.CreateRange(mainFace, point => ratio * point);
-        var text = new FigureText("piece", Label, default, LargestText, 0, TextAnchor.Middle);
+        var text = new FigureText("piece", words, default, LargestText, 0, TextAnchor.Middle);
         var (from, to) = (ratio * map.Apply(Pattern.Grain.From), ratio * map.Apply(Pattern.Grain.To));
         return from == to ? TextRoom.Fit(face, text, least, limits) : TextLimit.Beside(face, text, least, [TextLimit.Left(from, to), .. limits]);
     }

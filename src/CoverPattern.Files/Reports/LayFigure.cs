@@ -28,15 +28,15 @@ internal static class LayFigure
     private const double RoundStrip = 100;
     private const double MarkEvery = 500;
 
-    private static readonly double[] Scales = [30, 25, 22, 20, 18, 15, 12, 10, 8, 6, 5];
+    private static readonly double[] Scales = [30, 25, 22, 20, 18, 15];
 
     private static readonly ImmutableArray<DrawingLayer> Shown =
         [DrawingLayers.Roll, DrawingLayers.Usable, DrawingLayers.Flaw, DrawingLayers.Scale, DrawingLayers.Fold, DrawingLayers.InnerCut, DrawingLayers.Cut];
 
-    /// <summary>One figure a strip.</summary>
+    /// <summary>One figure a strip, with what its keys stand for.</summary>
     /// <param name="lay">The lay.</param>
     /// <param name="set">The pieces it places.</param>
-    public static (ImmutableArray<Figure> Strips, double Scale) Draw(Lay lay, PieceSet set)
+    public static (ImmutableArray<(Figure Figure, ImmutableArray<string> Keys)> Strips, double Scale) Draw(Lay lay, PieceSet set)
     {
         var laid = LaidPiece.Of(lay, set);
         var scale = Scale(lay, laid);
@@ -49,16 +49,18 @@ internal static class LayFigure
             var (low, high) = (i * length, Math.Min((i + 1) * length, lay.LengthMm));
             var seen = lines.Where(entry => entry.High >= low - (Beside * scale) && entry.Low <= high + (Beside * scale)).Select(entry => entry.line);
             var window = new Box2(new Point2(low / scale, 0), new Point2(high / scale, lay.RollWidthMm / scale));
-            return Strip(seen, laid, window, scale);
+            return Strip(seen, laid, window, (scale, lay.FaceDown));
         })], scale);
     }
 
-    private static Figure Strip(IEnumerable<DrawnLine> lines, ImmutableArray<LaidPiece> laid, Box2 window, double scale)
+    private static (Figure Figure, ImmutableArray<string> Keys) Strip(IEnumerable<DrawnLine> lines, ImmutableArray<LaidPiece> laid, Box2 window, (double Scale, bool IsFaceDown) look)
     {
+        var scale = look.Scale;
         var near = laid.Where(piece => piece.High / scale > window.Low.X && piece.Low / scale < window.High.X).ToArray();
         var (from, to) = (Printed.Metres(window.Low.X * scale), Printed.Metres(window.High.X * scale));
-        return new Figure(
-            $"{from} m to {to} m from the cut end",
+        var (names, keys) = Names(near, window, scale);
+        var figure = new Figure(
+            $"{from} m to {to} m from the cut end; pieces seen from {(look.IsFaceDown ? "inside, as the cloth lies face down" : "outside")}",
             new Box2(window.Low - new Point2(Beside, Below), window.High + new Point2(Beside, 1)),
             [
                 .. lines.Select(line => new FigureLine(SmallPattern.Style(line.Layer), ImmutableArray.CreateRange(line.Points, p => (1 / scale) * p), line.IsClosed)),
@@ -67,7 +69,30 @@ internal static class LayFigure
                 new FigureLine("break", [window.Low, new Point2(window.Low.X, window.High.Y)], IsClosed: false),
                 new FigureLine("break", [new Point2(window.High.X, window.Low.Y), window.High], IsClosed: false),
             ],
-            [.. near.Select(piece => piece.Name(1 / scale, LeastText, TextLimit.Between(window.Low.X, window.High.X))).OfType<FigureText>(), .. Metres(window, scale)]);
+            [.. names, .. Metres(window, scale)]);
+        return (figure, keys);
+    }
+
+    /// <summary>Names of pieces; where a piece is too small for its name, a number for it.</summary>
+    private static (ImmutableArray<FigureText> Texts, ImmutableArray<string> Keys) Names(LaidPiece[] pieces, Box2 window, double scale)
+    {
+        var (texts, keys) = (ImmutableArray.CreateBuilder<FigureText>(), ImmutableArray.CreateBuilder<string>());
+        var limits = TextLimit.Between(window.Low.X, window.High.X);
+        foreach (var piece in pieces)
+        {
+            var key = Printed.Count(keys.Count + 1);
+            if (piece.Name(1 / scale, LeastText, limits) is { } name)
+            {
+                texts.Add(name);
+            }
+            else if (piece.Key(key, 1 / scale, LeastText, limits) is { } number)
+            {
+                texts.Add(number);
+                keys.Add($"{key} is {piece.Label}");
+            }
+        }
+
+        return (texts.ToImmutable(), keys.ToImmutable());
     }
 
     private static FigureLine Diamond(Point2 at) => new(
@@ -81,10 +106,11 @@ internal static class LayFigure
         }
     }
 
-    /// <summary>The smallest drawing in which every name can be read; the largest when none is.</summary>
+    /// <summary>The smallest drawing in which every name can be read that can be read in the largest.</summary>
     private static double Scale(Lay lay, ImmutableArray<LaidPiece> laid)
     {
-        var shapes = laid.DistinctBy(piece => (piece.Pattern.Id, piece.Label.Length)).ToArray();
+        var shapes = laid.DistinctBy(piece => (piece.Pattern.Id, piece.Label.Length))
+            .Where(piece => piece.Name(1 / Scales[^1], ReadableText) is not null).ToArray();
         return Scales.FirstOrDefault(
             scale => lay.RollWidthMm <= HighestStrip * scale && shapes.All(piece => piece.Name(1 / scale, ReadableText) is not null),
             Scales[^1]);

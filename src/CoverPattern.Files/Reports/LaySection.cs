@@ -36,11 +36,16 @@ internal static class LaySection
         var (strips, scale) = LayFigure.Draw(lay, set);
         page.Line("p", FormattableString.Invariant(
             $"Cloth lies face {(lay.FaceDown ? "down, so the pieces are drawn mirrored: as they lie on the table" : "up")}. Cut {ruler.EnoughWithUnit(lay.LengthMm)} off a roll {ruler.WithUnit(lay.RollWidthMm)} wide; usable {ruler.WithUnit(lay.UsableWidthMm)} in the middle; {ruler.WithUnit(lay.EndAllowanceMm)} free at each end; {ruler.WithUnit(lay.SpacingMm)} between pieces. {lay.PieceCount} pieces. Scale about 1:{scale:0}."));
-        foreach (var strip in strips)
+        foreach (var (strip, keys) in strips)
         {
             page.Open("div", ("class", "strip"));
             page.Line("p", strip.Name);
             FigureSvg.Write(page, strip);
+            if (!keys.IsEmpty)
+            {
+                page.Line("p", $"Too small for their names: {string.Join(", ", keys)}.", ("class", "small"));
+            }
+
             page.Close();
         }
 

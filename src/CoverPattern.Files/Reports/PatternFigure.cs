@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using System.Collections.Immutable;
 using System.Linq;
@@ -10,28 +11,32 @@ namespace CoverPattern.Files.Reports;
 /// <summary>Draws one pattern with everything a maker needs to set it out: lines, notches, grain, corners by number, lengths along the sides.</summary>
 internal static class PatternFigure
 {
-    /// <summary>Width and height on paper that the cut line may take, millimetres; the second where many patterns share a page.</summary>
-    internal static readonly Point2 Room = new(84, 72);
+    /// <summary>Width and height on paper that the cut line may take, millimetres; across the page, beside its facts, where many patterns share a page.</summary>
+    internal static readonly Point2 BroadRoom = new(140, 60);
+    internal static readonly Point2 Room = new(66, 56);
     internal static readonly Point2 SmallRoom = new(56, 28);
 
     private const double SideText = 2.1;
     private const double CornerText = 2;
-    private const double NameText = 4;
     private const double SideGap = 0.6;
     private const double Margin = 2;
 
     // How far a text may be moved off its side in search of a free place, and in what steps, millimetres on paper.
-    private const double FarthestMove = 24;
+    private const double FarthestMove = 40;
+    private const double FarthestNumber = 12;
     private const double Step = 0.8;
 
     private static readonly double[] Scales = [1, 2, 5, 10, 15, 20, 25, 30, 40, 50, 75, 100];
+    private static readonly double[] NameHeights = [4, 3.2, 2.6, 2, 1.6, 1.3];
+    private static readonly double[] HoleHeights = [SideText, 1.7, 1.4];
+    private static readonly int[] CornerTurns = [0, 15, -15, 30, -30, 45, -45, 70, -70];
     private static readonly double[] AlongSide = [0.5, 0.4, 0.6, 0.3, 0.7];
 
-    /// <summary>The first round scale at which every pattern fits.</summary>
-    public static double Scale(ImmutableArray<Pattern> patterns, Point2 room)
+    /// <summary>The first round scale at which a pattern fits.</summary>
+    public static double Scale(Pattern pattern, Point2 room)
     {
-        var boxes = patterns.Select(pattern => Rings.Bounds(pattern.CutLine)).ToArray();
-        return Scales.First(scale => scale == Scales[^1] || boxes.All(box => box.Width <= room.X * scale && box.Height <= room.Y * scale));
+        var box = Rings.Bounds(pattern.CutLine);
+        return Scales.First(scale => scale == Scales[^1] || (box.Width <= room.X * scale && box.Height <= room.Y * scale));
     }
 
     /// <param name="pattern">The pattern, seen from outside.</param>
@@ -42,32 +47,31 @@ internal static class PatternFigure
     {
         var small = new SmallPattern(pattern, 1 / scale);
         var taken = new TakenPlaces();
-        taken.TakeEdges(small.CutLine);
-        taken.TakeEdges(small.SewLine);
-        foreach (var line in small.Inside.Concat(small.Notches.Select(notch => notch.Points)))
+        foreach (var line in small.Lines)
         {
-            taken.Take(line);
+            taken.TakeSteps(line);
         }
 
         var texts = new List<FigureText>();
         var leaders = new List<FigureLine>();
-        Add(texts, taken, Name(pattern, small));
+        Add(texts, FreeText.First(Names(pattern, small), taken));
+        foreach (var cutout in pattern.Cutouts)
+        {
+            ImmutableArray<Point2> hole = [.. cutout.CutLine.Reverse().Select(small.Apply)];
+            var words = $"{cutout.Purpose} {RoundShapes.Diameter(cutout.Rim, ruler)}";
+            Add(texts, FreeText.First(HoleHeights.SelectMany(height => FreeText.Inside(hole, new FigureText("side", words, default, height, 0, TextAnchor.Middle))), taken));
+        }
+
         for (var i = 0; i < pattern.Runs.Length; i++)
         {
             var (text, leader) = Side(small, i, sides[i], taken);
-            Add(texts, taken, text);
+            Add(texts, text);
             leaders.AddRange(leader);
         }
 
         foreach (var run in pattern.Runs.Where(run => !run.IsClosed))
         {
-            Add(texts, taken, Corner(small, run.From, taken));
-        }
-
-        foreach (var cutout in pattern.Cutouts)
-        {
-            var place = small.Apply(Rings.Bounds(cutout.Rim).Centre);
-            Add(texts, taken, new FigureText("side", $"{cutout.Purpose} {RoundShapes.Diameter(cutout.Rim, ruler)}", place, SideText, 0, TextAnchor.Middle));
+            Add(texts, FreeText.First(Corners(small, run.From), taken));
         }
 
         var reach = Rings.Bounds([.. small.CutLine, .. texts.SelectMany(text => text.Box())]);
@@ -75,38 +79,37 @@ internal static class PatternFigure
         return new Figure($"Pattern {pattern.Id}", new Box2(reach.Low - margin, reach.High + margin), [.. small.Lines, .. leaders], [.. texts]);
     }
 
-    private static void Add(List<FigureText> texts, TakenPlaces taken, FigureText? text)
+    private static void Add(List<FigureText> texts, FigureText? text)
     {
         if (text is not null)
         {
             texts.Add(text);
-            taken.Take(text.Box());
         }
     }
 
-    /// <summary>The pattern's name in its main face, above or below the grain line.</summary>
-    private static FigureText? Name(Pattern pattern, SmallPattern small)
-    {
-        var wish = new FigureText("name", pattern.Id, default, NameText, 0, TextAnchor.Middle);
-        return TextLimit.Beside(small.MainFace, wish, 1, [new TextLimit(small.Apply(pattern.Grain.From), new Point2(0, 1))]);
-    }
+    /// <summary>Places for the pattern's name, largest first: in its main face, then anywhere on the piece.</summary>
+    private static IEnumerable<FigureText> Names(Pattern pattern, SmallPattern small) =>
+        from height in NameHeights
+        from ring in new[] { small.MainFace, small.SewLine }
+        from place in FreeText.Inside(ring, new FigureText("name", pattern.Id, default, height, 0, TextAnchor.Middle))
+        select place;
 
-    /// <summary>The length along a side, outside it, as near as free room allows.</summary>
-    private static (FigureText Text, ImmutableArray<FigureLine> Leader) Side(SmallPattern small, int run, string text, TakenPlaces taken)
+    /// <summary>The length along a side, outside it, as near as free room allows; none where there is no room, since the table has it too.</summary>
+    private static (FigureText? Text, ImmutableArray<FigureLine> Leader) Side(SmallPattern small, int run, string text, TakenPlaces taken)
     {
         var (from, to, outward, allowance) = small.Side(run);
         var near = allowance + SmallPattern.NotchBeyond + SideGap + (SideText / 2);
         var first = new FigureText("side", text, Point2.Between(from, to, 0.5) + (near * outward), SideText, TextRoom.Readable(to - from), TextAnchor.Middle);
-        foreach (var (at, place) in Tries(small, run, first, near))
+        var tries = Tries(small, run, first, near).ToArray();
+        var free = FreeText.First(tries.Select(entry => entry.Place), taken);
+        if (free is null)
         {
-            if (taken.IsFree(place.Box()))
-            {
-                var isFar = Point2.Distance(at, place.At) > near + (2 * Step) || place.Anchor != TextAnchor.Middle;
-                return (place, isFar ? [new FigureLine("leader", [at, place.At - (0.5 * (place.At - at).Unit())], IsClosed: false)] : []);
-            }
+            return (null, []);
         }
 
-        return (first, []);
+        var at = Array.Find(tries, entry => ReferenceEquals(entry.Place, free)).At;
+        var isFar = Point2.Distance(at, free.At) > near + (2 * Step) || free.Anchor != TextAnchor.Middle;
+        return (free, isFar ? [new FigureLine("leader", [at, free.At - (0.5 * (free.At - at).Unit())], IsClosed: false)] : []);
     }
 
     /// <summary>Places to try: along the side, then square to it, then farther out. With each the point of the side it speaks of.</summary>
@@ -127,8 +130,8 @@ internal static class PatternFigure
         }
     }
 
-    /// <summary>The number of a corner, inside it.</summary>
-    private static FigureText? Corner(SmallPattern small, int corner, TakenPlaces taken)
+    /// <summary>Places for the number of a corner, inside it.</summary>
+    private static IEnumerable<FigureText> Corners(SmallPattern small, int corner)
     {
         var ring = small.SewLine;
         var at = ring[corner];
@@ -136,19 +139,12 @@ internal static class PatternFigure
         // Toward the inside also where the corner is almost straight or turns inward.
         var inward = (on - back).Unit().QuarterTurned();
         var number = new FigureText("corner", Printed.Count(corner + 1), default, CornerText, 0, TextAnchor.Middle);
-        for (var move = CornerText; move < FarthestMove; move += Step / 2)
+        for (var move = CornerText; move < FarthestNumber; move += Step / 2)
         {
-            foreach (var turn in new[] { 0, 15, -15, 30, -30, 45, -45 })
+            foreach (var turn in CornerTurns)
             {
-                var direction = RigidMap.FromDegrees(turn, default, mirrored: false).Apply(inward);
-                var place = number with { At = at + (move * direction) };
-                if (taken.IsFree(place.Box()))
-                {
-                    return place;
-                }
+                yield return number with { At = at + (move * RigidMap.FromDegrees(turn, default, mirrored: false).Apply(inward)) };
             }
         }
-
-        return null;
     }
 }

@@ -12,20 +12,26 @@ internal static class PatternSection
     // From here on patterns stand two abreast and smaller: own choice, for a report that can still be carried.
     private const int Many = 40;
 
+    // A pattern of more edges than this stands across the page, its tables below it: own choice.
+    private const int MostEdgesBeside = 5;
+
     public static void Write(PageWriter page, Result result)
     {
         var set = result.Pieces;
         var isMany = set.Patterns.Length > Many;
-        var scale = PatternFigure.Scale(set.Patterns, isMany ? PatternFigure.SmallRoom : PatternFigure.Room);
         var facts = new PatternFacts(set, new SideLengths(set, Ruler.Of(result.Job)));
         page.Line("h2", "Patterns");
-        page.Line("p", Guide(scale, facts.Lengths.Ruler));
+        page.Line("p", Guide(facts.Lengths.Ruler));
         page.Open("div", ("class", isMany ? "patterns compact" : "patterns"));
         foreach (var pattern in set.Patterns)
         {
-            page.Open("section", ("class", "pattern"), ("id", "pattern-" + pattern.Id));
+            var isBroad = !isMany && pattern.AllRuns.Length > MostEdgesBeside;
+            var room = isMany ? PatternFigure.SmallRoom : isBroad ? PatternFigure.BroadRoom : PatternFigure.Room;
+            var scale = PatternFigure.Scale(pattern, room);
+            page.Open("section", ("class", isBroad ? "pattern broad" : "pattern"), ("id", "pattern-" + pattern.Id));
             page.Open("div", ("class", "drawing"));
             FigureSvg.Write(page, PatternFigure.Draw(pattern, facts.Sides(pattern), scale, facts.Lengths.Ruler));
+            page.Line("p", FormattableString.Invariant($"Seen from outside. Scale about 1:{scale:0}."), ("class", "small"));
             page.Close();
             page.Open("div", ("class", "facts"));
             Write(page, pattern, facts);
@@ -36,8 +42,8 @@ internal static class PatternSection
         page.Close();
     }
 
-    private static string Guide(double scale, Ruler ruler) => FormattableString.Invariant(
-        $"Seen from outside. Scale about 1:{scale:0} when printed on A4. Thick line: cut. Dashes: sew line. Dash and dot: fold over a strut, uncut. Bars across the allowance: notches, drawn longer than they are cut. Arrow: grain, along the roll. Small slanted numbers: corners of the sew line. All lengths in {ruler.Step}, along the sew line, none of them to be added to another; the word such as c07 is the class of the edge: edges joined with each other are of one class and carry the same length. Places of notches are all measured from the corner named. A mirrored piece is the pattern turned over. Where a pattern is one piece of a cover, its edges name the seam and the partner; else see the plan, and the table of pieces and their seams.");
+    private static string Guide(Ruler ruler) => FormattableString.Invariant(
+        $"Seen from outside; each pattern at the scale below it when printed on A4. Thick line: cut. Dashes: sew line. Dash and dot: fold over a strut, uncut. Bars across the allowance: notches, drawn longer than they are cut. Arrow: grain, along the roll. Small slanted numbers: corners of the sew line. All lengths in {ruler.Step}, along the sew line, none of them to be added to another; the word such as c07 is the class of the edge: edges joined with each other are of one class and carry the same length. Places of notches are all measured from the corner named. A mirrored piece is the pattern turned over. Where a pattern is one piece of a cover, its edges name the seam and the partner; else see the plan, and the table of pieces and their seams.");
 
     private static void Write(PageWriter page, Pattern pattern, PatternFacts facts)
     {

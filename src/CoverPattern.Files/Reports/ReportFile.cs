@@ -23,12 +23,14 @@ public static class ReportFile
         page.Begin(HeadSection.Title(result.Job), ReportStyle.Sheet);
         HeadSection.Write(page, result);
         DomeSection.Write(page, result);
+        RowSection.Write(page, result);
         FrameSection.Write(page, result);
         CoverSection.Write(page, result);
         PatternSection.Write(page, result);
         PieceSection.Write(page, result);
         LaySection.Write(page, result);
         CountSection.Write(page, result);
+        SewingSection.Write(page, result);
         ClosingSection.Write(page, result);
         EndSection.Write(page, result);
         return page.End();

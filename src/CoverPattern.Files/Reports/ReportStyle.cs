@@ -31,9 +31,9 @@ internal static class ReportStyle
         table.numbers td + td, table.numbers th + th, table.places td + td + td, table.places th + th + th { text-align: right; }
         table.places td, table.places th { white-space: nowrap; }
         table.places { font-size: 8.5pt; }
-        ul { margin: 1mm 0; padding-left: 5mm; }
+        ul, ol { margin: 1mm 0; padding-left: 6mm; }
         .columns { columns: 3; column-gap: 5mm; }
-        .view, .strip { break-inside: avoid; margin: 2mm 0 4mm; }
+        .view, .row, .strip { break-inside: avoid; margin: 2mm 0 4mm; }
         .pattern { break-inside: avoid; display: flex; gap: 3mm; border-top: 0.3mm solid #777; padding: 2mm 0; align-items: flex-start; }
         .pattern .drawing { flex: none; min-width: 88mm; }
         .pattern .facts p, .wide td:first-child { overflow-wrap: anywhere; }
@@ -41,6 +41,9 @@ internal static class ReportStyle
         .pattern h3 { margin: 0 0 1mm; }
         .pattern table { font-size: 8pt; width: 100%; }
         .pattern th, .pattern td { padding: 0.2mm 0.8mm; }
+        .broad { display: block; }
+        .broad .facts { columns: 2; column-gap: 5mm; }
+        .broad .facts table, .broad .facts ul { break-inside: avoid; }
         .compact { columns: 2; column-gap: 6mm; }
         .compact .pattern { display: block; }
         .compact .pattern .drawing { min-width: 0; }
@@ -63,6 +66,8 @@ internal static class ReportStyle
         svg.figure .face { fill: #fff; stroke-width: 0.22; }
         svg.figure .part { fill: #fff; stroke: #888; stroke-width: 0.15; stroke-dasharray: 1.2 0.8; }
         svg.figure .seam { stroke-width: 0.4; }
+        svg.figure .rim { stroke-width: 0.4; }
+        svg.figure .hem { stroke-width: 0.25; }
         svg.figure .skirt { fill: #ddd; stroke-width: 0.3; }
         svg.figure .leader { stroke-width: 0.12; stroke: #555; }
         svg.figure .cut { stroke-width: 0.5; }
@@ -78,7 +83,7 @@ internal static class ReportStyle
         svg.figure .usable { stroke-width: 0.15; stroke-dasharray: 2 1; stroke: #555; }
         svg.figure .scale, svg.figure .bar { stroke-width: 0.2; }
         svg.figure .break { stroke-width: 0.25; stroke-dasharray: 4 1 1 1; }
-        svg.figure .name, svg.figure .side, svg.figure .facet, svg.figure .piece { font-weight: bold; }
+        svg.figure .name, svg.figure .side, svg.figure .facet, svg.figure .piece, svg.figure .front { font-weight: bold; }
         svg.figure .corner { font-style: italic; }
         @media screen and (max-width: 190mm) { body { margin: 3mm; } .pattern { display: block; } .columns { columns: 1; } }
 

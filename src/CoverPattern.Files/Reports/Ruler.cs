@@ -11,6 +11,7 @@ internal sealed record Ruler(bool IsInches)
 {
     // Exact by definition: international yard and pound agreement, 1959.
     private const double MillimetresPerInch = 25.4;
+    private const double InchesPerFoot = 12;
     private const long Sixteenths = 16;
     private static readonly string[] InchUnits = ["in", "ft", "'", "\""];
 
@@ -19,6 +20,9 @@ internal sealed record Ruler(bool IsInches)
 
     /// <summary>The unit and its step, such as "mm, to the nearest 1 mm".</summary>
     public string Step => IsInches ? "in, to the nearest 1/16 in" : "mm, to the nearest 1 mm";
+
+    /// <summary>The smallest step that is printed, millimetres.</summary>
+    public double StepMm => IsInches ? MillimetresPerInch / Sixteenths : 1;
 
     /// <summary>The ruler of the person who typed the frame's size.</summary>
     public static Ruler Of(Job job)
@@ -58,6 +62,14 @@ internal sealed record Ruler(bool IsInches)
     public string EnoughWithUnit(double millimetres) => IsInches
         ? WithUnit(Math.Ceiling(millimetres / MillimetresPerInch * Sixteenths) / Sixteenths * MillimetresPerInch)
         : WithUnit(Math.Ceiling(millimetres));
+
+    /// <summary>What stands behind long lengths: of seams, hems, cloth.</summary>
+    public string LongUnit => IsInches ? "ft" : "m";
+
+    /// <summary>A long length without its unit: metres with centimetres, or feet with tenths.</summary>
+    public string Long(double millimetres) => IsInches
+        ? Printed.Number(millimetres / (InchesPerFoot * MillimetresPerInch), 1)
+        : Printed.Metres(millimetres);
 
     /// <summary>A length with its unit.</summary>
     public string WithUnit(double millimetres) => Of(millimetres) + " " + Unit;

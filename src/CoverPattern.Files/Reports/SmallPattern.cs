@@ -21,16 +21,6 @@ internal sealed class SmallPattern(Pattern pattern, double ratio)
 
     public ImmutableArray<Point2> MainFace { get; } = Apply(RoundShapes.NameRoom(pattern), ratio);
 
-    /// <summary>Lines inside the piece that writing keeps off.</summary>
-    public IEnumerable<ImmutableArray<Point2>> Inside =>
-    [
-        [Apply(pattern.Grain.From), Apply(pattern.Grain.To)],
-        .. pattern.Folds.Select(fold => ImmutableArray.Create(Apply(fold.From), Apply(fold.To))),
-        .. pattern.Cutouts.SelectMany(cutout => new[] { cutout.CutLine, cutout.Rim })
-            .SelectMany(ring => ring.Select((corner, i) => ImmutableArray.Create(Apply(corner), Apply(ring[(i + 1) % ring.Length])))),
-        .. pattern.Lines.SelectMany(line => line.Path.Skip(1).Select((corner, i) => ImmutableArray.Create(Apply(line.Path[i]), Apply(corner)))),
-    ];
-
     /// <summary>Everything that is drawn, in order of painting. Notches cross the whole allowance.</summary>
     public IEnumerable<FigureLine> Lines =>
     [

@@ -27,18 +27,27 @@ internal static class SpreadPlan
         var faces = result.Shell.Faces.Where(face => face.Kind == FaceKind.Facet)
             .Select(face => (face.Label, Ring: ImmutableArray.CreateRange(face.Nodes, node => places[node])))
             .ToArray();
-        var pieceOf = PieceOfFacet(result);
-        var texts = faces.Select(face => (face.Label, Text: DomeDrawing.Name(face.Ring, pieceOf.GetValueOrDefault(face.Label, string.Empty)))).ToArray();
+        var pieceOf = PieceNames.ByFace(result);
+        var texts = faces.GroupBy(face => pieceOf[face.Label], StringComparer.Ordinal).Select(panel => (Label: panel.Key, Text: Name(panel.Key, [.. panel.Select(face => face.Ring)]))).ToArray();
         var corner = new Point2(Radius + Margin, Radius + Margin);
         return new DomeView(
             new Figure(
                 "All pieces at their places, spread out, seen from outside; thick lines are seams, broken ones folds; the front (+x) is on the right; not to scale",
                 new Box2(-1 * corner, corner),
                 [.. faces.Select(face => new FigureLine("part", face.Ring, IsClosed: true)), .. Seams(result, places)],
-                [.. texts.Select(text => text.Text).OfType<FigureText>(), new FigureText("note", "front", new Point2(Radius + 1, 0), 2, 0, TextAnchor.Start)]),
+                [.. texts.Select(text => text.Text).OfType<FigureText>(), new FigureText("front", "FRONT", new Point2(Radius + 3, 0), 2.2, 90, TextAnchor.Middle)]),
             [.. faces.Select(face => face.Label).Order(StringComparer.Ordinal)],
             [.. texts.Where(text => text.Text is null).Select(text => text.Label).Order(StringComparer.Ordinal)],
             0);
+    }
+
+    /// <summary>The name of a piece, once: in the facet in the middle of those that have the most room for it.</summary>
+    private static FigureText? Name(string panel, ImmutableArray<Point2>[] rings)
+    {
+        var fitted = rings.Select(ring => (Ring: ring, Text: DomeDrawing.Name(ring, panel))).Where(entry => entry.Text is not null).ToArray();
+        var middle = (1.0 / rings.Length) * rings.Select(ring => Rings.Bounds(ring).Centre).Aggregate((left, right) => left + right);
+        return fitted.OrderByDescending(entry => Math.Round(entry.Text!.Height, 2) * entry.Text.Text.Length)
+            .ThenBy(entry => Math.Round(Point2.Distance(Rings.Bounds(entry.Ring).Centre, middle), 3)).FirstOrDefault().Text;
     }
 
     /// <summary>The edges of facets at which cloth ends: all but those over which it goes uncut.</summary>
@@ -80,19 +89,5 @@ internal static class SpreadPlan
     {
         var directions = ring.Select(hub => Math.Atan2(hub.Position.Y, hub.Position.X)).Order().ToArray();
         return directions.Select((direction, i) => (i + 1 < directions.Length ? directions[i + 1] : directions[0] + (2 * Math.PI)) - direction).Max();
-    }
-
-    private static Dictionary<string, string> PieceOfFacet(Result result)
-    {
-        var names = new Dictionary<string, string>(StringComparer.Ordinal);
-        foreach (var piece in result.Pieces.Pieces)
-        {
-            foreach (var facet in piece.Facets)
-            {
-                names.TryAdd(facet, Covers.PlaceOf(piece.Label));
-            }
-        }
-
-        return names;
     }
 }

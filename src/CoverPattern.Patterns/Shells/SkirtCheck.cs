@@ -10,9 +10,6 @@ namespace CoverPattern.Patterns.Shells;
 /// <summary>Tells what a person should know of skirt, deck and measured heights before cloth is cut.</summary>
 public static class SkirtCheck
 {
-    // Measured and model raise further apart than this hint at a slip: 2 mm in a class of struts explain 2.6 mm (own calculation).
-    private const double LargestGap = 10;
-
     // An edge that hangs less than this below the deck ends on it, millimetres.
     private const double LeastHang = 5;
 
@@ -31,20 +28,17 @@ public static class SkirtCheck
 
     private static IEnumerable<Notice> Raise(Job job, Frame frame)
     {
-        if (!job.Deck.IsMeasured)
+        if (MeasuredRaise.Of(job, frame) is not { IsEmpty: false } heights)
         {
             yield break;
         }
 
-        var raised = HemHeights.Of(job, frame, StandOff.Move(frame, job.StandOff.Millimetres)).Raised;
-        var low = frame.Base.Where(hub => HemHeights.IsLow(frame, hub)).Average(hub => raised[hub]);
-        var worst = frame.Base.MaxBy(hub => Math.Abs(raised[hub] - low));
-        var (model, gap) = (frame.Hubs[worst].Position.Z, raised[worst] - low);
+        var worst = heights.MaxBy(height => Math.Abs(height.GapMm))!;
         yield return new Notice(
-            Math.Abs(gap) > LargestGap ? NoticeLevel.Warning : NoticeLevel.Note,
+            worst.IsFarOff ? NoticeLevel.Warning : NoticeLevel.Note,
             "measured-raise",
-            frame.Hubs[worst].Label,
-            FormattableString.Invariant($"Measured heights of the base hubs differ most from the model at {frame.Hubs[worst].Label}: measured {model + gap:0.0} mm above the low hubs' mean, by the model {model:0.0} mm, {Math.Abs(gap):0.0} mm apart (more than {LargestGap:0} mm hints at a slip in struts, deck or tape). Skirt and hem follow the measured heights, facets the strut lengths."));
+            worst.Hub,
+            FormattableString.Invariant($"Measured heights of the base hubs differ most from the model at {worst.Hub}: measured {worst.MeasuredMm:0.0} mm above the low hubs' mean, by the model {worst.ModelMm:0.0} mm, {Math.Abs(worst.GapMm):0.0} mm apart (more than {MeasuredRaise.LargestGap:0} mm hints at a slip in struts, deck or tape). Skirt and hem follow the measured heights, facets the strut lengths."));
     }
 
     /// <summary>Water runs down the cover: it must drop outside what is below.</summary>

@@ -1,5 +1,8 @@
+using System;
+using System.Collections.Generic;
 using System.Globalization;
 using System.Linq;
+using System.Xml.Linq;
 using CoverPattern.Geometry;
 
 namespace CoverPattern.Files.Tests.Reports;
@@ -15,7 +18,8 @@ public sealed class ReportLayTests
         var patterns = result.Pieces.Patterns.ToDictionary(pattern => pattern.Id);
         var patternOf = result.Pieces.Pieces.ToDictionary(piece => piece.Label, piece => patterns[piece.Pattern]);
 
-        var named = page.OfClass("strip").SelectMany(strip => ReportPage.Texts(strip, "piece")).Distinct();
+        // A piece too small for its name bears a number, and below the strip stands what it is: "1 is P1.07".
+        var named = page.OfClass("strip").SelectMany(strip => ReportPage.Texts(strip, "piece").Select(text => Keys(strip).GetValueOrDefault(text, text))).Distinct();
         var rows = page.OfClass("places").Single().Descendants("tbody").Single().Elements("tr")
             .Select(row => row.Elements("td").Select(cell => cell.Value).ToArray()).ToArray();
 
@@ -34,6 +38,10 @@ public sealed class ReportLayTests
             }
         }
     }
+
+    private static Dictionary<string, string> Keys(XElement strip) => strip.Elements("p").SelectMany(p => p.Value.Split(':')[^1].TrimEnd('.').Split(", "))
+        .Where(part => part.Contains(" is ", StringComparison.Ordinal))
+        .ToDictionary(part => part.Split(" is ")[0].Trim(), part => part.Split(" is ")[1]);
 
     [Fact]
     public void Write_Lay_NamesKeepOffGrainLinesAndEachOther()

@@ -46,6 +46,13 @@ public class SampleTests
         // 24 ft across the sphere; hub 1 in; drop 2 1/2 in; seam 5/8 in; hem 1 1/2 and 1/2 in.
         ["meadow-24ft"] = new(new CoverSizes(3, 5, 3657.6, 25.4, 63.5, 0.003), "plain", 15.875, 50.8, 1, HasFace: true, GrainRule.EitherWay),
 
+        // 12 ft across the sphere; hub 5/8 + padding 1/8 in; drop 4 in; lapped 1 in; default hem; 1 1/2 in beside the closing seam.
+        ["playhouse-12ft"] = new(new CoverSizes(2, 3, 1828.8, 19.05, 101.6, 0.003), "lapped", 25.4, 50, 1, HasFace: true, GrainRule.EitherWay)
+        {
+            HemDepth = 38,
+            ClosingMm = 38.1,
+        },
+
         // 5 m across the sphere; hub 25; defaults: ease 0.3 %, drop 60, plain 15, hem 38 + 12.
         ["orchard-5m"] = new(new CoverSizes(3, 5, 2500, 25, 60, 0.003), "plain", 15, 50, 1, HasFace: true, GrainRule.EitherWay),
     };

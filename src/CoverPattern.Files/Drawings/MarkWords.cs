@@ -1,0 +1,77 @@
+using System;
+using System.Collections.Generic;
+using System.Collections.Immutable;
+using System.Linq;
+using CoverPattern.Geometry;
+using CoverPattern.Patterns.Pieces;
+
+namespace CoverPattern.Files.Drawings;
+
+/// <summary>Writes beside each mark of a placed piece what it is for, where there is room on the cloth.</summary>
+internal static class MarkWords
+{
+    // Own choices, millimetres: smaller than any label, large enough for a pen; off every line by more than a pen's width.
+    private const double FromLines = 1.2;
+    private static readonly double[] Heights = [5, 4];
+    private static readonly double[] Distances = [6, 9, 13, 18, 25];
+
+    private static readonly ImmutableArray<(int X, int Y)> Sides = [(1, 1), (1, -1), (-1, 1), (-1, -1), (1, 0), (-1, 0), (0, 1), (0, -1)];
+
+    /// <param name="pattern">The shape of the piece.</param>
+    /// <param name="map">How the shape lies on the sheet.</param>
+    /// <param name="written">What is written on the piece already.</param>
+    /// <returns>Words that keep off all lines and all writing and stay on the cloth; a mark that has no such place goes without.</returns>
+    public static ImmutableArray<DrawnText> Write(Pattern pattern, RigidMap map, IEnumerable<DrawnText> written)
+    {
+        if (pattern.Drills.IsEmpty)
+        {
+            return [];
+        }
+
+        var cloth = Rings.ToSteps(map.Apply(pattern.CutLine));
+        var steps = PatternBlock.Draw(pattern).Lines.SelectMany(line => line.Steps()).Select(step => (From: map.Apply(step.From), To: map.Apply(step.To))).ToArray();
+        var boxes = written.Select(text => DrawingExtent.Corners(text).ToArray()).ToList();
+        var words = ImmutableArray.CreateBuilder<DrawnText>();
+        foreach (var drill in pattern.Drills)
+        {
+            var tries = Tries(map.Apply(drill.At), drill.Purpose).ToArray();
+            var near = Near(steps, Rings.Bounds(tries.SelectMany(DrawingExtent.Corners)));
+            var place = tries.FirstOrDefault(text => IsFree([.. DrawingExtent.Corners(text)], cloth, near, boxes));
+            if (place is not null)
+            {
+                words.Add(place);
+                boxes.Add([.. DrawingExtent.Corners(place)]);
+            }
+        }
+
+        return words.ToImmutable();
+    }
+
+    private static IEnumerable<DrawnText> Tries(Point2 at, string purpose) =>
+        from height in Heights
+        from distance in Distances
+        from side in Sides
+        let aside = side.X == 0 ? distance + (height / 2) : distance
+        let anchor = side.X switch { 1 => TextAnchor.Start, -1 => TextAnchor.End, _ => TextAnchor.Middle }
+        select new DrawnText(DrawingLayers.DrawnMark, purpose, Grid.Snap(at + new Point2(side.X * distance, side.Y * aside)), height, 0, anchor);
+
+    private static (Point2 From, Point2 To)[] Near((Point2 From, Point2 To)[] steps, Box2 box) =>
+    [
+        .. steps.Where(step => Math.Max(step.From.X, step.To.X) >= box.Low.X - FromLines && Math.Min(step.From.X, step.To.X) <= box.High.X + FromLines
+            && Math.Max(step.From.Y, step.To.Y) >= box.Low.Y - FromLines && Math.Min(step.From.Y, step.To.Y) <= box.High.Y + FromLines),
+    ];
+
+    private static bool IsFree(Point2[] box, ImmutableArray<GridPoint> cloth, (Point2 From, Point2 To)[] lines, List<Point2[]> boxes) =>
+        Array.TrueForAll(box, corner => ExactPredicates.Locate(cloth, Grid.ToSteps(corner)) > 0)
+        && Edges(box).All(edge => Array.TrueForAll(lines, line => Segments.Distance(edge.From, edge.To, line.From, line.To) >= FromLines))
+        && boxes.TrueForAll(other => AreApart(box, other));
+
+    /// <summary>Whether two rectangles keep the distance, however they are turned.</summary>
+    private static bool AreApart(Point2[] box, Point2[] other) =>
+        Edges(box).All(edge => Edges(other).All(across => Segments.Distance(edge.From, edge.To, across.From, across.To) >= FromLines))
+        && !Holds(other, box[0]) && !Holds(box, other[0]);
+
+    private static bool Holds(Point2[] box, Point2 point) => Edges(box).All(edge => Point2.Cross(edge.To - edge.From, point - edge.From) > 0);
+
+    private static IEnumerable<(Point2 From, Point2 To)> Edges(Point2[] box) => box.Select((corner, i) => (corner, box[(i + 1) % box.Length]));
+}

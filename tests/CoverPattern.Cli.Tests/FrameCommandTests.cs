@@ -21,8 +21,51 @@ public sealed class FrameCommandTests : IDisposable
         Assert.Equal(0, exit);
         Assert.Contains("A\t1639.6\t30\t", output, StringComparison.Ordinal);
         Assert.Contains("B\t1854.1\t35\t", output, StringComparison.Ordinal);
-        Assert.Contains("STOCK, 22 bars of 6000 mm", output, StringComparison.Ordinal);
-        Assert.Contains("along ring 0, 10 struts", output, StringComparison.Ordinal);
+        Assert.Contains("Stock, 22 bars of 6000 mm", output, StringComparison.Ordinal);
+        Assert.Contains("along ring 0, 10 struts\t", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task FrameAndMeasure_Out_WritePapersOnceAndOverNothing()
+    {
+        var job = Job("\"frequency\": 1, \"cut\": 2, \"size\": { \"radius\": \"1 m\" }, \"stock\": { \"bar\": \"3 m\" }");
+        var papers = Path.Combine(folder, "papers");
+
+        var (frame, printed, _) = await Run("frame", job, "--out", papers);
+        var (sheet, _, _) = await Run("measure", job, "--out", papers);
+        var (again, _, error) = await Run("frame", job, "--out", papers);
+
+        // 25 struts of 1051.46 mm (1 / sin 72 degrees), two a bar of 3 m.
+        Assert.Equal((0, 0, 1), (frame, sheet, again));
+        Assert.Contains("Stock, 13 bars of 3000 mm", printed, StringComparison.Ordinal);
+        Assert.Contains("Stock, 13 bars of 3000 mm", await File.ReadAllTextAsync(Path.Combine(papers, "frame.html")), StringComparison.Ordinal);
+        Assert.Contains("1051 mm between hub centres, 25", await File.ReadAllTextAsync(Path.Combine(papers, "measuring.html")), StringComparison.Ordinal);
+        Assert.Contains("exists already", error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Make_BarsTooShort_NamesTheLongestStrut()
+    {
+        var (exit, _, error) = await Run("make", Job("\"frequency\": 1, \"cut\": 2, \"size\": { \"radius\": \"1 m\" }, \"stock\": { \"bar\": \"1 m\" }"), "--out", Path.Combine(folder, "none"));
+
+        Assert.Equal(1, exit);
+        Assert.Contains("frame.stock.bar", error, StringComparison.Ordinal);
+        Assert.Contains("1051.5 mm", error, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("job.csv")]
+    [InlineData("Pieces.obj")]
+    [InlineData("lay-canvas.csv")]
+    public async Task Check_SurveyNamedLikeAResultFile_IsRefused(string name)
+    {
+        await File.WriteAllTextAsync(Path.Combine(folder, name), "unit,mm\n");
+
+        var (exit, _, error) = await Run("check", Job($"\"survey\": {{ \"file\": \"{name}\", \"unit\": \"mm\" }}"));
+
+        Assert.Equal(1, exit);
+        Assert.Contains("frame.survey.file", error, StringComparison.Ordinal);
+        Assert.Contains($"rename it, such as \"survey-{name}\"", error, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -7,11 +7,12 @@ namespace CoverPattern.Files.Reports;
 /// <summary>Places of a figure that writing must keep off: convex outlines and straight lines.</summary>
 internal sealed class TakenPlaces
 {
-    private readonly List<IReadOnlyList<Point2>> places = [];
+    // Most places are far off: their boxes tell so at once.
+    private readonly List<(IReadOnlyList<Point2> Corners, Box2 Box)> places = [];
 
     /// <summary>Takes a place.</summary>
     /// <param name="corners">Corners of a convex outline in order, or the two ends of a line.</param>
-    public void Take(IReadOnlyList<Point2> corners) => places.Add(corners);
+    public void Take(IReadOnlyList<Point2> corners) => places.Add((corners, Rings.Bounds(corners)));
 
     /// <summary>Takes every edge of a ring, not what lies inside.</summary>
     public void TakeEdges(IReadOnlyList<Point2> ring)
@@ -23,7 +24,14 @@ internal sealed class TakenPlaces
     }
 
     /// <summary>Whether nothing taken reaches into a convex outline.</summary>
-    public bool IsFree(IReadOnlyList<Point2> corners) => places.TrueForAll(place => AreApart(place, corners));
+    public bool IsFree(IReadOnlyList<Point2> corners)
+    {
+        var own = Rings.Bounds(corners);
+        return places.TrueForAll(place => AreApart(place.Box, own) || AreApart(place.Corners, corners));
+    }
+
+    private static bool AreApart(Box2 left, Box2 right) =>
+        left.High.X <= right.Low.X || right.High.X <= left.Low.X || left.High.Y <= right.Low.Y || right.High.Y <= left.Low.Y;
 
     /// <summary>Two convex outlines are apart when the normal of one of their edges, or of two points, sees a gap between them.</summary>
     internal static bool AreApart(IReadOnlyList<Point2> left, IReadOnlyList<Point2> right) =>

@@ -99,7 +99,8 @@ public static class StrutFrame
                 if (left.TryGetValue((to, from), out var other)
                     && Point3.Dot(Point3.Cross(normals[i], normals[other]), joints[to] - joints[from]) < 0)
                 {
-                    throw new StrutsException(nominal.Hubs[from].Label, $"At the strut {nominal.Hubs[from].Label}-{nominal.Hubs[to].Label} the frame bends inward: a hub is popped in, or lengths are mixed up. Look at the frame, then measure the struts of this hub again.");
+                    var bend = Math.Acos(Math.Clamp(Point3.Dot(normals[i], normals[other]), -1, 1)) * 180 / Math.PI;
+                    throw new StrutsException(nominal.Hubs[from].Label, FormattableString.Invariant($"At the strut {nominal.Hubs[from].Label}-{nominal.Hubs[to].Label} the frame bends inward by {bend:0.0} degrees, and 0 are allowed: a hub is popped in, lengths are mixed up, or on a very flat frame they are rounded too far. Look at the frame, then measure the struts of this hub again, to a tenth of a millimetre where the bend is small."));
                 }
             }
         }

@@ -92,7 +92,7 @@ public class FrameSewingTests
     }
 
     [Fact]
-    public void Faults_FortyRandomFrames_None() => AnyJobs.Where(one => SewingJobs.FaultsOf(one.Job).IsEmpty).Sample(Sews, iter: 40, print: Told);
+    public void Faults_TwentyFiveRandomFrames_None() => AnyJobs.Where(one => SewingJobs.FaultsOf(one.Job).IsEmpty).Sample(Sews, iter: 25, print: Told);
 
     [Fact]
     [Trait("Category", "Long")]

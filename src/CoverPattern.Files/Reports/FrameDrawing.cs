@@ -20,7 +20,7 @@ internal static class FrameDrawing
     // Heights of capitals, millimetres on paper: like print at most, like a footnote at least.
     private const double HubText = 2.0;
     private const double ClassText = 2.0;
-    private const double LeastText = 1.2;
+    private const double LeastText = 1.4;
 
     // A facet seen under less than this (sine of the angle between its plane and the view) is an edge.
     private const double EdgeOn = 1e-3;
@@ -48,7 +48,7 @@ internal static class FrameDrawing
         return new DomeView(
             new Figure(
                 direction.Name,
-                new Box2(new Point2(outline.Centre.X - (Room / 2) - Margin, names.Lowest - BarRoom - 4), new Point2(outline.Centre.X + (Room / 2) + Margin, names.Highest + 2)),
+                new Box2(new Point2(outline.Centre.X - (Room / 2) - Margin, names.Lowest - BarRoom - 4), new Point2(outline.Centre.X + (Room / 2) + Margin, names.Highest + 6)),
                 [
                     .. names.Lines,
                     .. struts.Select(strut => new FigureLine("seam", [at[strut.From], at[strut.To]], IsClosed: false)),

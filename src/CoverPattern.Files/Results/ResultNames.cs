@@ -1,7 +1,6 @@
 using System;
 using System.Collections.Immutable;
 using System.IO;
-using System.Linq;
 
 namespace CoverPattern.Files.Results;
 

@@ -38,6 +38,8 @@ public class FramePaperTests
             }
         }
 
+        Assert.All(page.Descendants("svg"), AssertWithin);
+
         // What has no name in a drawing is named below it, and what no drawing shows in a line of its own.
         var words = page.Value;
         Assert.All(frame.Hubs, hub => Assert.Contains(hub.Label, words, StringComparison.Ordinal));
@@ -108,6 +110,14 @@ public class FramePaperTests
             Assert.All(points, point => Assert.True(
                 point.X >= picture.Window.Low.X && point.X <= picture.Window.High.X && point.Y >= picture.Window.Low.Y && point.Y <= picture.Window.High.Y, $"{picture.Name}: {point}"));
         }
+    }
+
+    /// <summary>No hub's name is cut off at the edge of its drawing.</summary>
+    private static void AssertWithin(XElement svg)
+    {
+        var view = ((string)svg.Attribute("viewBox")!).Split(' ').Select(number => double.Parse(number, System.Globalization.CultureInfo.InvariantCulture)).ToArray();
+        Assert.All(svg.Descendants("text").Where(text => text.Value.StartsWith('H')).SelectMany(ReportPage.Box), corner => Assert.True(
+            corner.X >= view[0] && corner.X <= view[0] + view[2] && corner.Y >= view[1] && corner.Y <= view[1] + view[3], $"{corner}"));
     }
 
     private static XElement Read(byte[] bytes)

@@ -54,6 +54,35 @@ public class StrutFrameTests
     }
 
     [Fact]
+    public void Check_FloorThatStrutsDoNotAllow_IsWarnedOf()
+    {
+        // A 2V half stands level on its equator (2R = 4460.4 mm of these struts, 2 sin 18 degrees = 0.618034): no flex makes it 40 mm less.
+        var wish = new FrameWish(FrameFamily.Icosahedron, 2, 3, "1/2", default, default)
+        {
+            Struts = new StrutWish([new("A", new Measure(1218.9, "")), new("B", new Measure(1378.4, ""))], []) { FloorDiameter = new Measure(4420, "4.42 m") },
+        };
+
+        var notices = StrutCheck.Check(wish, StrutFrame.Build(wish)).ToArray();
+
+        Assert.Contains(notices, notice => notice.Code == "floor-gap" && notice.Level == NoticeLevel.Warning && notice.Text.Contains("4.42 m", StringComparison.Ordinal));
+        Assert.Equal(FrameDivision.EqualChord, StrutFamily.Rank(wish)[0].Wish.Division);
+    }
+
+    [Fact]
+    public void Build_OddStrutThatFitsNothing_NamesTheStrut()
+    {
+        var plain = Wish(A, B, C);
+        var nominal = StrutFrame.Build(plain);
+        var strut = nominal.Struts.First(one => one.Class == "A" && one.From >= nominal.Base.Length);
+        var name = StrutFamily.Name(nominal, strut);
+
+        var fault = Assert.Throws<StrutsException>(() => StrutFrame.Build(plain with { Struts = plain.Struts! with { Odd = [new StrutLength(name, new Measure(A + 300, ""))] } }));
+
+        Assert.True(fault.Message.Contains("mm off", StringComparison.Ordinal) || fault.Message.Contains("bends inward", StringComparison.Ordinal), fault.Message);
+        Assert.Contains("H", fault.Label, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Build_OneOddStrut_KeepsAllOthersExact()
     {
         var plain = Wish(A, B, C);

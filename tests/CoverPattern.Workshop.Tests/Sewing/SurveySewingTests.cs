@@ -3,7 +3,6 @@ using System.Collections.Generic;
 using System.Collections.Immutable;
 using System.Linq;
 using CoverPattern.Geometry;
-using CoverPattern.Patterns.Frames;
 using CoverPattern.Patterns.Jobs;
 using CsCheck;
 

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.IO;
 using System.Threading.Tasks;
 using CoverPattern.Files.Frames;
+using CoverPattern.Files.Reports;
 using CoverPattern.Patterns.Frames;
 
 namespace CoverPattern.Cli;
@@ -12,17 +13,18 @@ internal static class MeasureCommand
     internal static Command Create(TextWriter output, TextWriter error)
     {
         var job = new Argument<string?>("job") { Description = "A job whose numbers stand beside the blanks.", Arity = ArgumentArity.ZeroOrOne };
-        var command = new Command("measure", "Prints a measuring sheet for a standing frame. Examples: coverpattern measure > sheet.txt; coverpattern measure dome.json > sheet.txt") { job };
-        command.SetAction((words, _) => Task.FromResult(Run(words.GetValue(job), output, error)));
+        var target = new Option<string?>("--out") { Description = "Folder to write measuring.html to, the sheet with pictures; made when missing." };
+        var command = new Command("measure", "Prints a measuring sheet for a standing frame. Examples: coverpattern measure > sheet.txt; coverpattern measure dome.json --out sheets") { job, target };
+        command.SetAction((words, _) => Task.FromResult(Run(words.GetValue(job), words.GetValue(target), output, error)));
         return command;
     }
 
-    private static int Run(string? path, TextWriter output, TextWriter error)
+    private static int Run(string? path, string? folder, TextWriter output, TextWriter error)
     {
         if (path is null)
         {
-            output.Write(MeasuringSheet.Write(null, ""));
-            return ExitCodes.Done;
+            output.Write(MeasuringSheet.Write(null, null));
+            return NewFile.Write(folder, MeasuringPaper.Name, MeasuringPaper.Write(null, null), error);
         }
 
         var source = JobSource.Read(path, error);
@@ -31,7 +33,8 @@ internal static class MeasureCommand
             return ExitCodes.JobWrong;
         }
 
-        output.Write(MeasuringSheet.Write(FrameBuilder.Build(source.Job.Frame), source.Job.Title));
-        return ExitCodes.Done;
+        var frame = FrameBuilder.Build(source.Job.Frame);
+        output.Write(MeasuringSheet.Write(source.Job, frame));
+        return NewFile.Write(folder, MeasuringPaper.Name, MeasuringPaper.Write(source.Job, frame), error);
     }
 }

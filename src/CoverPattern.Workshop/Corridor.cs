@@ -36,14 +36,15 @@ public static class Corridor
         var shell = ShellFitter.Fit(job, frame);
         Say("pieces");
         var panels = PanelPlanner.Plan(job, frame, shell);
-        if (!panels.Faults.IsEmpty)
+        ImmutableArray<Fault> bent = [.. PlaneCheck.Faults(job, frame, shell), .. panels.Faults];
+        if (!bent.IsEmpty)
         {
-            return new WorkshopOutcome(null, panels.Faults);
+            return new WorkshopOutcome(null, bent);
         }
 
         var openings = OpeningLayer.Lay(job, frame, shell);
         var plan = SeamPlanner.Plan(job, shell, panels);
-        ImmutableArray<Fault> wrong = [.. SeamWishCheck.Faults(job, shell, plan), .. openings.Faults, .. OpeningSeamCheck.Faults(job, shell, plan, openings.Windows), .. OpeningSeamCheck.Faults(job, shell, plan, openings.Openings), .. SplashCheck.Faults(job, shell, openings.Windows)];
+        ImmutableArray<Fault> wrong = [.. StockList.Faults(job.Frame, frame), .. SeamWishCheck.Faults(job, shell, plan), .. openings.Faults, .. OpeningSeamCheck.Faults(job, shell, plan, openings.Windows), .. OpeningSeamCheck.Faults(job, shell, plan, openings.Openings), .. SplashCheck.Faults(job, shell, openings.Windows)];
         if (!wrong.IsEmpty)
         {
             return new WorkshopOutcome(null, wrong);

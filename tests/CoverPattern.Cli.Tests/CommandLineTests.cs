@@ -31,7 +31,7 @@ public sealed class CommandLineTests : IDisposable
 
         Assert.Equal(0, exit);
         Assert.Equal(
-            ["job.json", "lay-canvas.dxf", "lay-canvas.svg", "lays.json", "pieces.dxf", "pieces.json", "pieces.svg", "report.html", "summary.json"],
+            ["frame.html", "job.json", "lay-canvas.dxf", "lay-canvas.svg", "lays.json", "measuring.html", "pieces.dxf", "pieces.json", "pieces.svg", "report.html", "summary.json"],
             Directory.EnumerateFiles(Out).Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal));
         Assert.Equal(SmallJob, await File.ReadAllTextAsync(Path.Combine(Out, "job.json")));
         Assert.Contains("15 of", output, StringComparison.Ordinal);

@@ -21,8 +21,73 @@ public sealed class FrameCommandTests : IDisposable
         Assert.Equal(0, exit);
         Assert.Contains("A\t1639.6\t30\t", output, StringComparison.Ordinal);
         Assert.Contains("B\t1854.1\t35\t", output, StringComparison.Ordinal);
-        Assert.Contains("STOCK, 22 bars of 6000 mm", output, StringComparison.Ordinal);
-        Assert.Contains("along ring 0, 10 struts", output, StringComparison.Ordinal);
+        Assert.Contains("Stock, 22 bars of 6000 mm", output, StringComparison.Ordinal);
+        Assert.Contains("along ring 0, 10 struts\t", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task FrameAndMeasure_Out_WritePapersOnceAndOverNothing()
+    {
+        var job = Job("\"frequency\": 1, \"cut\": 2, \"size\": { \"radius\": \"1 m\" }, \"stock\": { \"bar\": \"3 m\" }");
+        var papers = Path.Combine(folder, "papers");
+
+        var (frame, printed, _) = await Run("frame", job, "--out", papers);
+        var (sheet, _, _) = await Run("measure", job, "--out", papers);
+        var (again, _, error) = await Run("frame", job, "--out", papers);
+
+        // 25 struts of 1051.46 mm (1 / sin 72 degrees), two a bar of 3 m.
+        Assert.Equal((0, 0, 1), (frame, sheet, again));
+        Assert.Contains("Stock, 13 bars of 3000 mm", printed, StringComparison.Ordinal);
+        Assert.Contains("Stock, 13 bars of 3000 mm", await File.ReadAllTextAsync(Path.Combine(papers, "frame.html")), StringComparison.Ordinal);
+        Assert.Contains("1051 mm between hub centres, 25", await File.ReadAllTextAsync(Path.Combine(papers, "measuring.html")), StringComparison.Ordinal);
+        Assert.Contains("exists already", error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Make_BarsTooShort_NamesTheLongestStrut()
+    {
+        var (exit, _, error) = await Run("make", Job("\"frequency\": 1, \"cut\": 2, \"size\": { \"radius\": \"1 m\" }, \"stock\": { \"bar\": \"1 m\" }"), "--out", Path.Combine(folder, "none"));
+
+        Assert.Equal(1, exit);
+        Assert.Contains("frame.stock.bar", error, StringComparison.Ordinal);
+        Assert.Contains("1051.5 mm", error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Make_SurveyWithLabelsOfItsOwn_MakesTiesPatchesAndClosingSeam()
+    {
+        // A hut as measured: labels tell no ring, one is another with the foot's letter behind it, one holds a dash.
+        string[] lines =
+        [
+            "unit,m", "hub,a,-1.5,-1.5,0", "hub,af,1.5,-1.5,0", "hub,c-1,1.5,1.5,0", "hub,d,-1.5,1.5,0",
+            "hub,e,-.8,-.8,2", "hub,f,.8,-.8,2", "hub,g,.8,.8,2.1", "hub,h,-.8,.8,2",
+            "facet,a,af,f,e", "facet,af,c-1,g,f", "facet,c-1,d,h,g", "facet,d,a,e,h", "facet,e,f,g,h",
+        ];
+        var job = Path.Combine(folder, "hut.json");
+        await File.WriteAllTextAsync(job, $$"""
+            { "schemaVersion": 1, "date": "2026-03-01", "frame": { "survey": { "lines": [{{string.Join(", ", lines.Select(line => $"\"{line}\""))}}] } },
+              "seam": { "closing": {}, "turned": ["c-1-g"] }, "cloths": [ { "name": "canvas", "rollWidth": "4 m" } ], "lay": { "effort": 1 } }
+            """);
+
+        var (exit, output, error) = await Run("make", job, "--out", Path.Combine(folder, "hut"));
+
+        Assert.True(exit == 0, error);
+        Assert.Contains("8 hubs", output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("job.csv")]
+    [InlineData("Pieces.obj")]
+    [InlineData("lay-canvas.csv")]
+    public async Task Check_SurveyNamedLikeAResultFile_IsRefused(string name)
+    {
+        await File.WriteAllTextAsync(Path.Combine(folder, name), "unit,mm\n");
+
+        var (exit, _, error) = await Run("check", Job($"\"survey\": {{ \"file\": \"{name}\", \"unit\": \"mm\" }}"));
+
+        Assert.Equal(1, exit);
+        Assert.Contains("frame.survey.file", error, StringComparison.Ordinal);
+        Assert.Contains($"rename it, such as \"survey-{name}\"", error, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -47,11 +112,11 @@ public sealed class FrameCommandTests : IDisposable
         var (exit, blank, _) = await Run("measure");
         var (_, filled, _) = await Run("measure", Job("\"frequency\": 3, \"cut\": \"5/8\", \"size\": { \"diameter\": \"24 ft\" }"));
 
-        // String round the base hubs 22 464 mm, apex 4344 mm over the low hubs (own calculation).
+        // String round the base hubs 22 464 mm, apex 4344 mm over the low hubs (own calculation); the job is typed in feet, so in sixteenths of an inch.
         Assert.Equal(0, exit);
         Assert.Contains("A string round all base hub centres, hub to hub: ______", blank, StringComparison.Ordinal);
-        Assert.Contains("hub to hub: [22464 mm]", filled, StringComparison.Ordinal);
-        Assert.Contains("[4344 mm]", filled, StringComparison.Ordinal);
+        Assert.Contains("hub to hub: [884 7/16 in]", filled, StringComparison.Ordinal);
+        Assert.Contains("[171 in]", filled, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -67,6 +132,17 @@ public sealed class FrameCommandTests : IDisposable
 
         Assert.Equal(expected, exit);
         Assert.Contains(expected == 0 ? "is 19." : said, error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Check_FloorAgainstStruts_IsRefusedWithBothNumbers()
+    {
+        var (exit, _, error) = await Run("check", Job("\"frequency\": 3, \"cut\": \"5/8\", \"struts\": { \"lengths\": [\"A 1275.096 mm\", \"B 1476.018 mm\", \"C 1508.436 mm\"], \"floorDiameter\": \"3 m\" }"));
+
+        // All base hubs on one circle of radius 3599.856 mm (own calculation).
+        Assert.Equal(1, exit);
+        Assert.Contains("frame.struts.floorDiameter: said 3 m", error, StringComparison.Ordinal);
+        Assert.Contains("7200 mm", error, StringComparison.Ordinal);
     }
 
     [Theory]

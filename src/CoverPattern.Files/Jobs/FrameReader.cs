@@ -22,6 +22,15 @@ internal static class FrameReader
     /// <param name="beside">Gives the bytes of a file beside the job, null when there is none.</param>
     internal static FrameWish Read(JobSection frame, JobNotes notes, Func<string, byte[]?>? beside)
     {
+        var stock = frame.States("stock") ? Stock(frame.Section("stock")) : null;
+        return ReadShape(frame, notes, beside) with { Stock = stock };
+    }
+
+    private static StockWish Stock(JobSection section) =>
+        new(section.Take<Measure>("bar", Values.Length), section.Take<Measure>("kerf", Values.Length));
+
+    private static FrameWish ReadShape(JobSection frame, JobNotes notes, Func<string, byte[]?>? beside)
+    {
         if (frame.States("survey"))
         {
             return SurveySection.Read(frame, notes, beside);

@@ -12,6 +12,9 @@ internal static class StrutSection
 {
     private const int LongestLine = 60;
 
+    // Own choice: 1 mm of base radius is 0.12 mm of raise, so a floor this far off is a wrong number, not a bent frame.
+    private const double MostFloorOff = 0.05;
+
     /// <summary>Reads the struts.</summary>
     /// <param name="frame">The section of the frame; it states struts.</param>
     /// <param name="wish">Family, frequency and cut, as read.</param>
@@ -68,6 +71,12 @@ internal static class StrutSection
         var place = frame.PlaceOf("struts");
         try
         {
+            RefuseFarFloor(place, wish, notes);
+            if (!notes.AreClean(place))
+            {
+                return wish;
+            }
+
             var built = FrameBuilder.Build(wish);
             var names = built.Struts.Select(strut => StrutFamily.Name(built, strut)).ToHashSet(StringComparer.Ordinal);
             foreach (var odd in wish.Struts!.Odd.Where(odd => !names.Contains(odd.Name)))
@@ -81,6 +90,25 @@ internal static class StrutSection
         }
 
         return wish;
+    }
+
+    /// <summary>A floor far from the one on which all base hubs stand on a circle bends the frame inward somewhere: the floor is told, not the hub.</summary>
+    private static void RefuseFarFloor(string place, FrameWish wish, JobNotes notes)
+    {
+        if (wish.Struts!.FloorDiameter is not { } floor)
+        {
+            return;
+        }
+
+        var round = FrameBuilder.Build(wish with { Struts = wish.Struts with { FloorDiameter = null } });
+        var own = 2 * round.Base.Where(hub => round.Hubs[hub].Position.Z < 0.5).Average(hub => round.Hubs[hub].Position.Plan.Length);
+        if (Math.Abs((floor.Millimetres / own) - 1) > MostFloorOff)
+        {
+            notes.Refuse(
+                place + ".floorDiameter",
+                floor.Typed,
+                FormattableString.Invariant($"a diameter within {100 * MostFloorOff:0} % of the {own:0} mm that these struts make when all base hubs stand on one circle; measure the floor in three directions and three struts of each class again, or leave it out"));
+        }
     }
 
     /// <summary>Lines such as "A 50 1/4 in": a name, a blank, a length.</summary>

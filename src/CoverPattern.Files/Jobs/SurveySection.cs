@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 using System.Linq;
 using System.Text.Json;
 using System.Text.RegularExpressions;
+using CoverPattern.Files.Results;
 using CoverPattern.Files.Surveys;
 using CoverPattern.Patterns.Frames;
 using CoverPattern.Patterns.Jobs;
@@ -32,10 +33,11 @@ internal static partial class SurveySection
         var section = frame.Section("survey");
         var word = section.Take<string>("unit", Values.Word);
         var weld = section.Take<Measure>("weld", Values.Length);
+        var classes = section.Take<Measure>("classes", Values.Length);
         var up = section.Take<SurveyUp>("up", Values.Word);
         var unit = word is null ? null : SurveyLines.UnitOf(word);
         var survey = notes.AreClean("frame") ? ReadPoints(section, notes, unit, beside) : null;
-        survey = survey is null ? null : survey with { WeldMm = weld.Millimetres, Up = up };
+        survey = survey is null ? null : survey with { WeldMm = weld.Millimetres, ClassesMm = classes.Millimetres, Up = up };
         foreach (var fault in survey is null ? [] : SurveyMender.Mend(survey).Faults)
         {
             notes.Refuse(fault.Place, fault.Said, fault.Allowed);
@@ -72,6 +74,12 @@ internal static partial class SurveySection
     {
         if (section.Take<string>("file", FileName) is not { } name)
         {
+            return null;
+        }
+
+        if (ResultNames.IsTaken(name))
+        {
+            notes.Refuse(section.PlaceOf("file"), $"\"{name}\"", $"a name of its own, since the result carries the file beside its own files: not {ResultNames.Listing}; rename it, such as \"survey-{name}\"");
             return null;
         }
 

@@ -5,6 +5,7 @@ using System.Linq;
 using CoverPattern.Files.Drawings;
 using CoverPattern.Files.Results;
 using CoverPattern.Geometry;
+using CoverPattern.Patterns.Frames;
 
 namespace CoverPattern.Files.Reports;
 
@@ -23,11 +24,22 @@ internal sealed record BaseHubs(ImmutableArray<FigureLine> Lines, ImmutableArray
 
     public static BaseHubs Draw(Result result, DomeDirection direction, double scale, Box2 outline)
     {
-        var (frame, shell, ruler) = (result.Frame, result.Shell, Ruler.Of(result.Job));
+        ImmutableArray<Point3> places = [.. result.Frame.Base.Select(hub => result.Shell.Nodes[hub].Position)];
+        return Draw(result.Frame, places, Ruler.Of(result.Job), direction, scale, outline);
+    }
+
+    /// <param name="frame">The frame.</param>
+    /// <param name="places">Where the base hubs are drawn, in their order.</param>
+    /// <param name="ruler">How raises are written.</param>
+    /// <param name="direction">From where one looks.</param>
+    /// <param name="scale">Millimetres on paper for one.</param>
+    /// <param name="outline">What the names stand round.</param>
+    public static BaseHubs Draw(Frame frame, ImmutableArray<Point3> places, Ruler ruler, DomeDirection direction, double scale, Box2 outline)
+    {
         var hubs = frame.Base.Select(hub => (
             Text: frame.Hubs[hub].Label + " +" + ruler.Of(frame.Hubs[hub].Position.Z),
             frame.Hubs[hub].Position,
-            At: scale * direction.Project(shell.Nodes[hub].Position))).ToArray();
+            At: scale * direction.Project(places[frame.Base.IndexOf(hub)]))).ToArray();
         return direction.IsPlan
             ? Round([.. hubs.Select(hub => (hub.Text, hub.At))], outline)
             : Below([.. hubs.Where(hub => Point3.Dot(hub.Position, direction.Toward) > -1e-6).Select(hub => (hub.Text, hub.At)).OrderBy(hub => hub.At.X)], outline);

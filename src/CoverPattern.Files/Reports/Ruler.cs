@@ -24,10 +24,14 @@ internal sealed record Ruler(bool IsInches)
     /// <summary>The smallest step that is printed, millimetres.</summary>
     public double StepMm => IsInches ? MillimetresPerInch / Sixteenths : 1;
 
-    /// <summary>The ruler of the person who typed the frame's size.</summary>
+    /// <summary>The ruler of the person who typed the frame's size; where none was typed, its struts or eaves, else the roll.</summary>
     public static Ruler Of(Job job)
     {
-        var typed = job.Frame.Size.Typed;
+        var frame = job.Frame;
+        var typed = frame.Size.Typed is { Length: > 0 } size ? size
+            : frame.Struts is { Lengths.Length: > 0 } struts ? struts.Lengths[0].Length.Typed
+            : frame.Gores is { Radius.Typed.Length: > 0 } gores ? gores.Radius.Typed
+            : job.Cloths[0].RollWidth.Typed;
         return new Ruler(InchUnits.Any(unit => typed.Contains(unit, StringComparison.Ordinal)));
     }
 

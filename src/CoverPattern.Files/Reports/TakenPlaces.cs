@@ -7,6 +7,7 @@ namespace CoverPattern.Files.Reports;
 /// <summary>Places of a figure that writing must keep off: convex outlines and straight lines.</summary>
 internal sealed class TakenPlaces
 {
+    // Most places are far off: their boxes tell so at once.
     private readonly List<(IReadOnlyList<Point2> Corners, Box2 Box)> places = [];
 
     /// <summary>Takes a place.</summary>

@@ -32,6 +32,8 @@ public static class ResultFiles
             AddDrawing(files, name, LayDrawing.Draw(lay, result.Pieces, PaperNotes.Of(result.Job)));
         }
 
+        files.Add(FramePaper.Name, FramePaper.Write(result.Job, result.Frame));
+        files.Add(MeasuringPaper.Name, MeasuringPaper.Write(result.Job, result.Frame));
         files.Add("report.html", ReportFile.Write(result));
         files.Add(SummaryFile.Name, SummaryFile.Write(result, [.. files.Keys, SummaryFile.Name]));
         return files.ToImmutable();

@@ -36,6 +36,9 @@ internal sealed class FrameSketch
     /// <summary>Edges that are no struts.</summary>
     internal ImmutableArray<(int From, int To)> Folds { get; init; } = [];
 
+    /// <summary>Struts whose lengths differ by no more than this may be one class, millimetres.</summary>
+    internal double ClassesMm { get; init; }
+
     internal Frame Finish()
     {
         // The base hubs as one walks round them; in plan they need not surround the middle.
@@ -63,7 +66,7 @@ internal sealed class FrameSketch
         [
             .. Folds.Select(fold => (A: newIndex[fold.From], B: newIndex[fold.To])).Select(fold => (Math.Min(fold.A, fold.B), Math.Max(fold.A, fold.B))).Order(),
         ];
-        var (struts, classes) = StrutSorter.Sort(hubs, facets, folds);
+        var (struts, classes) = StrutSorter.Sort(hubs, facets, folds, ClassesMm);
         return new Frame(hubs, struts, facets, classes, Renumbered(foundation, newIndex))
         {
             Folds = folds,
@@ -160,11 +163,11 @@ internal sealed class FrameSketch
     private static Point3 Centre(ImmutableArray<int> face, ImmutableArray<Hub> hubs) =>
         (1.0 / face.Length) * face.Aggregate(default(Point3), (sum, hub) => sum + hubs[hub].Position);
 
-    /// <summary>Angle from the front, 0 to 2 pi counter-clockwise; a hair before the front counts as the front.</summary>
+    /// <summary>Angle from the front, 0 to 2 pi counter-clockwise, in whole hairs, so that places one above the other have the same; a hair before the front counts as the front.</summary>
     internal static double Bearing(Point3 position)
     {
         const double hair = 1e-9;
         var angle = Math.Atan2(position.Y, position.X);
-        return angle < -hair ? angle + (2 * Math.PI) : Math.Max(angle, 0);
+        return Math.Round((angle < -hair ? angle + (2 * Math.PI) : Math.Max(angle, 0)) / hair) * hair;
     }
 }

@@ -26,7 +26,13 @@ public static class StrutCheck
         var raise = frame.Base.Max(hub => frame.Hubs[hub].Position.Z);
         var low = frame.Base.Where(hub => frame.Hubs[hub].Position.Z < 0.5).Average(hub => frame.Hubs[hub].Position.Plan.Length);
         yield return new Notice(NoticeLevel.Note, "frame-from-struts", string.Empty, FormattableString.Invariant(
-            $"The frame follows the struts, {wish.Family} {wish.Frequency}V, {wish.Division}: every strut within {StrutFrame.Residuals(frame).Values.Max():0.0000} mm. {(struts.FloorDiameter is null ? "All base hubs were put on one circle" : "The lowest base hubs were put on the measured circle")}, for struts alone do not fix a base: low hubs at a diameter of {2 * low:0} mm, highest base hubs {raise:0.0} mm over the lowest, top {frame.Hubs.Max(hub => hub.Position.Z):0} mm high."));
+            $"The frame follows the struts, {wish.Family} {wish.Frequency}V, {wish.Division}: every strut within {StrutFrame.Residuals(frame).Values.Max():0.0000} mm. {(struts.FloorDiameter is null ? "All base hubs were put on one circle" : "The lowest base hubs were put as near to the measured circle as the struts allow")}, for struts alone leave {Math.Max(0, frame.Base.Length - 3)} flexes and do not fix a base: low hubs at a diameter of {2 * low:0} mm, highest base hubs {raise:0.0} mm over the lowest, top {frame.Hubs.Max(hub => hub.Position.Z):0} mm high."));
+        if (struts.FloorDiameter is { } floor && Math.Abs(floor.Millimetres - (2 * low)) > MostGap)
+        {
+            yield return new Notice(NoticeLevel.Warning, "floor-gap", "frame.struts.floorDiameter", FormattableString.Invariant(
+                $"The measured floor diameter of {floor.Typed} is {Math.Abs(floor.Millimetres - (2 * low)):0.0} mm off the {2 * low:0.0} mm that the struts allow with the low hubs on one level; more than {MostGap:0} mm is a slip in one of them. Measure the floor in three directions and three struts of each class again."));
+        }
+
         if (struts.Raise is { } measured && Math.Abs(measured.Millimetres - raise) > MostGap)
         {
             yield return new Notice(NoticeLevel.Warning, "raise-gap", "frame.struts.raise", FormattableString.Invariant(

@@ -29,7 +29,8 @@ public static class StrutFamily
                where Ball.Divide(own).Above(own, out _) is not null
                let off = Off(own)
                where off is not null
-               orderby off.Value
+               // Divisions that are one and the same, as of the 2V, differ by rounding: the first word is told.
+               orderby Math.Round(off.Value, 9)
                select (own, off.Value),
         ];
     }

@@ -56,7 +56,7 @@ public static class StrutFrame
         var solution = BarSolver.Solve(start, bars, wishes);
         if (!(solution.WorstBar <= Met))
         {
-            throw new StrutsException("struts", FormattableString.Invariant($"No frame has struts of these lengths: after {solution.Rounds} steps one is still {solution.WorstBar:0.###} mm off. Measure three struts of each class again."));
+            throw NotMet(nominal, bars, solution);
         }
 
         CheckBulges(nominal, solution.Joints);
@@ -69,6 +69,14 @@ public static class StrutFrame
         ArgumentNullException.ThrowIfNull(frame);
         return frame.Struts.GroupBy(strut => strut.Class, StringComparer.Ordinal).ToImmutableSortedDictionary(
             group => group.Key, group => group.Max(strut => Math.Abs(Point3.Distance(frame.Hubs[strut.From].Position, frame.Hubs[strut.To].Position) - strut.LengthMm)), StringComparer.Ordinal);
+    }
+
+    private static StrutsException NotMet(Frame nominal, ImmutableArray<Bar> bars, BarSolution solution)
+    {
+        double Off(Bar bar) => Math.Abs(Point3.Distance(solution.Joints[bar.From], solution.Joints[bar.To]) - bar.Length);
+        var worst = Enumerable.Range(0, bars.Length).MaxBy(i => Off(bars[i]) is var off && double.IsNaN(off) ? double.MaxValue : off);
+        var name = StrutFamily.Name(nominal, nominal.Struts[worst]);
+        return new StrutsException(name, FormattableString.Invariant($"No frame has struts of these lengths: after {solution.Rounds} steps strut {name}, class {nominal.Struts[worst].Class}, is still {Off(bars[worst]):0.###} mm off its {bars[worst].Length:0.0} mm, where {Met:0.000000} mm are allowed. Measure three struts of each class again, and each that is named as odd: class {nominal.Struts[worst].Class} is {nominal.Struts[worst].LengthMm:0} mm long on such a frame."));
     }
 
     private static void CheckFacets(Frame nominal, ImmutableArray<double> lengths)
@@ -99,7 +107,8 @@ public static class StrutFrame
                 if (left.TryGetValue((to, from), out var other)
                     && Point3.Dot(Point3.Cross(normals[i], normals[other]), joints[to] - joints[from]) < 0)
                 {
-                    throw new StrutsException(nominal.Hubs[from].Label, $"At the strut {nominal.Hubs[from].Label}-{nominal.Hubs[to].Label} the frame bends inward: a hub is popped in, or lengths are mixed up. Look at the frame, then measure the struts of this hub again.");
+                    var bend = Math.Acos(Math.Clamp(Point3.Dot(normals[i], normals[other]), -1, 1)) * 180 / Math.PI;
+                    throw new StrutsException(nominal.Hubs[from].Label, FormattableString.Invariant($"At the strut {nominal.Hubs[from].Label}-{nominal.Hubs[to].Label} the frame bends inward by {bend:0.0} degrees, and 0 are allowed: a hub is popped in, lengths are mixed up, or on a very flat frame they are rounded too far. Look at the frame, then measure the struts of this hub again, to a tenth of a millimetre where the bend is small."));
                 }
             }
         }

@@ -14,26 +14,34 @@ internal static class StrutSorter
     // below the smallest gap between two classes of an 8V frame (2.5e-5 R, own calculation).
     private const double SameLength = 1e-9;
 
+    /// <param name="hubs">Hubs.</param>
+    /// <param name="facets">Facets between them.</param>
+    /// <param name="folds">Edges that are no struts.</param>
+    /// <param name="classesMm">Lengths that differ by no more than this may be one class; 0 where lengths are exact. No strut's own length changes.</param>
     internal static (ImmutableArray<Strut> Struts, ImmutableArray<StrutClass> Classes) Sort(
-        ImmutableArray<Hub> hubs, ImmutableArray<Facet> facets, ImmutableArray<(int From, int To)> folds)
+        ImmutableArray<Hub> hubs, ImmutableArray<Facet> facets, ImmutableArray<(int From, int To)> folds, double classesMm)
     {
         var bars = Bars(facets).Except(folds).Select(bar => (bar.From, bar.To, Length: Point3.Distance(hubs[bar.From].Position, hubs[bar.To].Position))).ToArray();
         var scale = bars.Max(bar => bar.Length);
         var lengths = new List<double>();
         foreach (var length in bars.Select(bar => bar.Length).Order())
         {
-            if (lengths.Count == 0 || length - lengths[^1] > SameLength * scale)
+            if (lengths.Count == 0 || length - lengths[^1] > Math.Max(classesMm, SameLength * scale))
             {
                 lengths.Add(length);
             }
         }
 
         int ClassOf(double length) => lengths.BinarySearch(length) is var at && at >= 0 ? at : ~at - 1;
-        var counts = bars.CountBy(bar => ClassOf(bar.Length)).ToDictionary(pair => pair.Key, pair => pair.Value);
+        var members = bars.ToLookup(bar => ClassOf(bar.Length), bar => bar.Length);
         return (
             [.. bars.Select(bar => new Strut(bar.From, bar.To, Letter(ClassOf(bar.Length)), bar.Length))],
-            [.. lengths.Select((length, i) => new StrutClass(Letter(i), length, counts[i]))]);
+            [.. lengths.Select((length, i) => Class(i, length, [.. members[i]], scale))]);
     }
+
+    private static StrutClass Class(int index, double shortest, double[] members, double scale) => members.Max() - shortest > SameLength * scale
+        ? new StrutClass(Letter(index), members.Average(), members.Length) { ShortestMm = shortest, LongestMm = members.Max() }
+        : new StrutClass(Letter(index), shortest, members.Length);
 
     private static IEnumerable<(int From, int To)> Bars(ImmutableArray<Facet> facets) => facets
         .SelectMany(facet => facet.Hubs.Select((hub, i) => (hub, Next: facet.Hubs[(i + 1) % facet.Hubs.Length])))

@@ -11,6 +11,6 @@ internal static class SurveyFrame
         var mending = SurveyMender.Mend(survey);
         var mesh = mending.Mesh
             ?? throw new ArgumentException("The survey is no frame, the reader of jobs should have refused it: " + mending.Faults[0].Said, nameof(survey));
-        return new FrameSketch(mesh.Points, mesh.Facets) { Names = mesh.Names, Folds = mesh.Folds }.Finish();
+        return new FrameSketch(mesh.Points, mesh.Facets) { Names = mesh.Names, Folds = mesh.Folds, ClassesMm = survey.ClassesMm }.Finish();
     }
 }

@@ -19,6 +19,9 @@ public sealed record FrameSurvey(
     /// <summary>Hubs nearer than this are one hub, millimetres.</summary>
     public double WeldMm { get; init; }
 
+    /// <summary>Struts whose lengths differ by no more than this stand in one class of the schedules, millimetres; no length is changed by it.</summary>
+    public double ClassesMm { get; init; }
+
     /// <summary>The bytes of the file, so that a result can carry them beside its job; empty for lines in the job itself.</summary>
     public ImmutableArray<byte> File { get; init; } = [];
 }

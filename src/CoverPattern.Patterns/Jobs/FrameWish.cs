@@ -33,6 +33,9 @@ public sealed record FrameWish(FrameFamily Family, int Frequency, int Rows, stri
     /// <summary>Height of an upright wall under the lowest base hubs, millimetres; 0 for none.</summary>
     public double RiserMm { get; init; }
 
+    /// <summary>Bars for the frame paper's cutting list; null where nobody says.</summary>
+    public StockWish? Stock { get; init; }
+
     /// <summary>The frame as surveyed; when there is one, family, frequency, rows and size say nothing.</summary>
     public FrameSurvey? Survey { get; init; }
 }

@@ -64,7 +64,8 @@ public static class ClosingSeam
 
     /// <summary>Label of the base hub that the chain of a cut cover rises from; empty when there is none.</summary>
     public static string From(Shell shell, Subdivision cut) =>
-        Struts(shell, cut) is { IsEmpty: false } struts ? struts[0][..struts[0].IndexOf('-', StringComparison.Ordinal)] : string.Empty;
+        Edges(shell, cut).Where(edge => shell.Nodes[shell.Edges[edge].From].Ring is not null && shell.Nodes[shell.Edges[edge].To].Ring is not null)
+            .Select(edge => new[] { shell.Nodes[shell.Edges[edge].From], shell.Nodes[shell.Edges[edge].To] }.MinBy(node => node.Ring)!.Label).FirstOrDefault(string.Empty);
 
     /// <summary>The struts that the chain of a cut cover runs over, from the base up.</summary>
     public static ImmutableArray<string> Struts(Shell shell, Subdivision cut)
@@ -72,9 +73,15 @@ public static class ClosingSeam
         ArgumentNullException.ThrowIfNull(shell);
         ArgumentNullException.ThrowIfNull(cut);
 
+        return Named(shell, Edges(shell, cut));
+    }
+
+    /// <summary>The edges of the chain, from the base up.</summary>
+    private static IEnumerable<int> Edges(Shell shell, Subdivision cut)
+    {
         var closing = cut.FacesBeside(arc => arc.MakeUp is { IsClosing: true });
-        var edges = Enumerable.Range(0, shell.Edges.Length).Where(edge => closing.Contains((shell.Edges[edge].Left, shell.Edges[edge].Right)));
-        return Named(shell, edges.OrderBy(edge => Math.Min(shell.Nodes[shell.Edges[edge].From].Position.Z, shell.Nodes[shell.Edges[edge].To].Position.Z)));
+        return Enumerable.Range(0, shell.Edges.Length).Where(edge => closing.Contains((shell.Edges[edge].Left, shell.Edges[edge].Right)))
+            .OrderBy(edge => Math.Min(shell.Nodes[shell.Edges[edge].From].Position.Z, shell.Nodes[shell.Edges[edge].To].Position.Z));
     }
 
     /// <summary>The struts among edges, in their order.</summary>

@@ -1,22 +1,28 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
 using CoverPattern.Patterns.Shells;
 
 namespace CoverPattern.Patterns.Seams;
 
-/// <summary>Finds hubs, their rings and the struts between them in a shell by their labels.</summary>
+/// <summary>Finds hubs, their rings and the struts between them in a shell.</summary>
 internal static class HubLabels
 {
     /// <summary>Ring of the hub that a node lies over, 0 at the base; null for a foot of the skirt.</summary>
-    internal static int? RingOf(ShellNode node)
+    internal static int? RingOf(ShellNode node) => node.Ring;
+
+    /// <summary>Rings of all hubs by their labels.</summary>
+    internal static Dictionary<string, int> Rings(Shell shell)
     {
-        var dot = node.Label.IndexOf('.', StringComparison.Ordinal);
-        return dot > 1
-            && int.TryParse(node.Label.AsSpan(1, dot - 1), NumberStyles.None, CultureInfo.InvariantCulture, out var ring)
-            && int.TryParse(node.Label.AsSpan(dot + 1), NumberStyles.None, CultureInfo.InvariantCulture, out _)
-            ? ring
-            : null;
+        var rings = new Dictionary<string, int>(StringComparer.Ordinal);
+        foreach (var node in shell.Nodes)
+        {
+            if (node.Ring is { } ring)
+            {
+                rings.TryAdd(node.Label, ring);
+            }
+        }
+
+        return rings;
     }
 
     /// <summary>The shell's edges by strut, such as "H0.02-H1.01", each under both orders of its ends.</summary>

@@ -46,13 +46,14 @@ public static class HubPatchPlanner
         }
 
         var nodes = new CornerNodes(shell, cut);
-        var heights = shell.Nodes.ToDictionary(node => node.Label, node => node.AboveHem, StringComparer.Ordinal);
+        var heights = shell.Nodes.Where(node => node.Ring is not null).ToDictionary(node => node.Label, node => node.AboveHem, StringComparer.Ordinal);
         var hubs = CrossingFinder.Find(shell, cut).Where(crossing => crossing.Place is CrossingPlace.Hub or CrossingPlace.BaseHub).ToArray();
-        var top = hubs.Length > 0 ? hubs.Max(TiePlanner.RingOf) : 0;
+        var rings = HubLabels.Rings(shell);
+        var top = hubs.Length > 0 ? hubs.Max(hub => rings[hub.Label]) : 0;
         return
         [
             .. hubs.GroupBy(hub => hub.Label, StringComparer.Ordinal).OrderBy(group => group.Key, StringComparer.Ordinal)
-                .Select(group => RoomAt(cut, nodes, [.. group], (Wanted(job.Marks, group.First(), top), heights[group.Key]))),
+                .Select(group => RoomAt(cut, nodes, [.. group], (Wanted(job.Marks, group.First(), rings[group.Key] == top), heights[group.Key]))),
         ];
     }
 
@@ -67,8 +68,8 @@ public static class HubPatchPlanner
     /// <summary>Whole millimetres, so that hubs which are alike but for the last digit have one patch.</summary>
     private static double Whole(double radius) => Math.Floor(radius + 1e-6);
 
-    private static double Wanted(MarkWish marks, Crossing hub, int top) =>
-        (TiePlanner.RingOf(hub) == top && hub.Place == CrossingPlace.Hub ? marks.ApexDiameter : marks.PatchDiameter).Millimetres / 2;
+    private static double Wanted(MarkWish marks, Crossing hub, bool isTop) =>
+        (isTop && hub.Place == CrossingPlace.Hub ? marks.ApexDiameter : marks.PatchDiameter).Millimetres / 2;
 
     private static double Room(Subdivision cut, CornerNodes nodes, Crossing[] hub, double aboveHem) => Math.Min(
         Math.Min(aboveHem, hub.SelectMany(crossing => crossing.Corners).Min(corner => ToFarEdges(cut, corner))) - ClearOfHem,

@@ -39,10 +39,11 @@ internal sealed class StrutTable
     /// <summary>The edge over a strut named by its two hubs in either order; -1 when there is none.</summary>
     internal int EdgeNamed(string strut)
     {
+        // Labels of a survey may hold dashes: every dash is tried as the one between two hubs.
         var ends = strut.Split('-', StringSplitOptions.TrimEntries);
-        return ends.Length == 2 && hubByLabel.TryGetValue(ends[0], out var from) && hubByLabel.TryGetValue(ends[1], out var to)
+        return Enumerable.Range(1, ends.Length - 1).Select(cut => hubByLabel.TryGetValue(string.Join('-', ends[..cut]), out var from) && hubByLabel.TryGetValue(string.Join('-', ends[cut..]), out var to)
             ? edgeByHubs.GetValueOrDefault(Key(from, to), -1)
-            : -1;
+            : -1).DefaultIfEmpty(-1).Max();
     }
 
     /// <summary>The facet of a label; -1 when there is none.</summary>

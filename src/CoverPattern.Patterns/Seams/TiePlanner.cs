@@ -1,7 +1,6 @@
 using System;
 using System.Collections.Generic;
 using System.Collections.Immutable;
-using System.Globalization;
 using System.Linq;
 using CoverPattern.Patterns.Jobs;
 using CoverPattern.Patterns.Shells;
@@ -41,17 +40,15 @@ public static class TiePlanner
             .DistinctBy(crossing => crossing.Label, StringComparer.Ordinal)
             .OrderBy(crossing => crossing.Label, StringComparer.Ordinal)
             .ToArray();
+        var rings = HubLabels.Rings(shell);
+        int RingOf(Crossing hub) => rings[hub.Label];
         var top = hubs.Max(RingOf);
-        return [.. hubs.Where((hub, i) => IsTied(job.Marks.Ties, hub, hubs[..i].Count(other => RingOf(other) == RingOf(hub)), top)).SelectMany(hub => TieAt(job, shell, cut, hub))];
+        bool IsTied(Crossing hub, int at) => job.Marks.Ties == TieRule.Every
+            || hub.Place == CrossingPlace.BaseHub
+            || RingOf(hub) > top - 2
+            || hubs[..at].Count(other => RingOf(other) == RingOf(hub)) % 2 == 0;
+        return [.. hubs.Where(IsTied).SelectMany(hub => TieAt(job, shell, cut, hub))];
     }
-
-    /// <summary>Ring of a hub, 0 at the base, as its label tells.</summary>
-    /// <param name="hub">A crossing at a hub.</param>
-    internal static int RingOf(Crossing hub) =>
-        int.Parse(hub.Label.AsSpan(1, hub.Label.IndexOf('.', StringComparison.Ordinal) - 1), NumberStyles.None, CultureInfo.InvariantCulture);
-
-    private static bool IsTied(TieRule rule, Crossing hub, int before, int top) =>
-        rule == TieRule.Every || hub.Place == CrossingPlace.BaseHub || RingOf(hub) > top - 2 || before % 2 == 0;
 
     private static IEnumerable<Tie> TieAt(Job job, Shell shell, Subdivision cut, Crossing hub)
     {

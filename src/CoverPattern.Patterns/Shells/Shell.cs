@@ -17,8 +17,11 @@ public sealed record Shell(
 {
     private const char SkirtLetter = 'k';
 
-    /// <summary>Label of the skirt face below a facet.</summary>
-    public static string SkirtLabel(string facet) => facet + SkirtLetter;
+    /// <summary>Label of the skirt face below a facet, such as "F1.07k"; below a facet of several base chords "F1.07-2k" from the second on.</summary>
+    /// <param name="facet">Label of the facet.</param>
+    /// <param name="chord">Number of the chord among the facet's, 1 the first in the order of the base.</param>
+    public static string SkirtLabel(string facet, int chord) =>
+        facet + (chord > 1 ? System.FormattableString.Invariant($"-{chord}") : string.Empty) + SkirtLetter;
 
     /// <summary>Whether a face's label is that of a skirt.</summary>
     public static bool IsSkirt(string label)

@@ -40,7 +40,7 @@ public static class ShellFitter
         foreach (var (hub, i) in frame.Hubs.Select((hub, i) => (hub, i)))
         {
             var height = heights.AboveEdge[i];
-            mesh.AddNode(hub.Label, moved[i], Math.Abs(height) < LeastStrip ? 0 : height);
+            mesh.AddNode(hub.Label, moved[i], Math.Abs(height) < LeastStrip ? 0 : height, hub.Ring);
         }
 
         foreach (var facet in frame.Facets)

@@ -24,7 +24,7 @@ internal sealed class ShellMesh
     /// <summary>Height of a node above the finished edge, before ease.</summary>
     internal double Height(int node) => nodes[node].AboveHem;
 
-    internal void AddNode(string label, Point3 position, double aboveHem) => nodes.Add(new ShellNode(label, position, aboveHem));
+    internal void AddNode(string label, Point3 position, double aboveHem, int? ring) => nodes.Add(new ShellNode(label, position, aboveHem) { Ring = ring });
 
     /// <summary>Where a node lies, before ease.</summary>
     internal Point3 Position(int node) => nodes[node].Position;
@@ -44,7 +44,7 @@ internal sealed class ShellMesh
             foot = nodes.Count;
             footByNode.Add(node, foot);
             hubByFoot.Add(foot, node);
-            AddNode(nodes[node].Label + "f", position, 0);
+            AddNode(nodes[node].Label + "f", position, 0, ring: null);
         }
 
         return foot;
@@ -72,7 +72,7 @@ internal sealed class ShellMesh
     internal ImmutableHashSet<(int, int)> Folds { get; init; } = [];
 
     internal Shell Finish(double standOff, double ease) => new(
-        [.. nodes.Select(node => new ShellNode(node.Label, scale * node.Position, scale * node.AboveHem))],
+        [.. nodes.Select(node => node with { Position = scale * node.Position, AboveHem = scale * node.AboveHem })],
         [.. edges.Select(edge => new ShellEdge(edge.From, edge.To, scale * Length(edge), edge.Left, edge.Right)
         {
             IsFold = Folds.Contains((Math.Min(edge.From, edge.To), Math.Max(edge.From, edge.To))),

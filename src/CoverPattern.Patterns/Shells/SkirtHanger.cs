@@ -31,12 +31,14 @@ internal sealed class SkirtHanger
     internal void Hang()
     {
         // Borders of openings above the base have no skirt.
+        var hung = new Dictionary<int, int>();
         foreach (var chord in mesh.BorderChords().Where(chord => chord.From < frame.Base.Length).OrderBy(chord => chord.From))
         {
             if (Math.Max(mesh.Height(chord.From), mesh.Height(chord.To)) >= LeastSkirt)
             {
                 var ring = Ring(chord);
-                mesh.AddFace(Shell.SkirtLabel(frame.Facets[chord.Face].Label), FaceKind.Skirt, ring, Strip(chord, ring));
+                var number = hung[chord.Face] = hung.GetValueOrDefault(chord.Face) + 1;
+                mesh.AddFace(Shell.SkirtLabel(frame.Facets[chord.Face].Label, number), FaceKind.Skirt, ring, Strip(chord, ring));
             }
         }
     }

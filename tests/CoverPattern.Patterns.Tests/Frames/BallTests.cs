@@ -54,16 +54,11 @@ public class BallTests
         Assert.Equal(FamilyTables.ClassesOf("oct1", n).Select(line => line[7]), frame.Classes.Select(own => FormattableString.Invariant($"{own.Count}")));
     }
 
+    /// <summary>Every family and division at every frequency that it has.</summary>
+    public static TheoryData<FrameFamily, int, FrameDivision> All { get; } = MakeAll();
+
     [Theory]
-    [InlineData(FrameFamily.Icosahedron, 9, FrameDivision.EqualChord)]
-    [InlineData(FrameFamily.Icosahedron, 10, FrameDivision.EqualArc)]
-    [InlineData(FrameFamily.Icosahedron, 12, FrameDivision.EqualChord)]
-    [InlineData(FrameFamily.Icosahedron, 8, FrameDivision.ClassTwo)]
-    [InlineData(FrameFamily.Icosahedron, 12, FrameDivision.ClassTwo)]
-    [InlineData(FrameFamily.Icosahedron, 3, FrameDivision.LevelByEdgeHubs)]
-    [InlineData(FrameFamily.Icosahedron, 4, FrameDivision.LevelByInnerHubs)]
-    [InlineData(FrameFamily.Octahedron, 12, FrameDivision.EqualArc)]
-    [InlineData(FrameFamily.Octahedron, 10, FrameDivision.ClassTwo)]
+    [MemberData(nameof(All))]
     public void Divide_AnyBall_HoldsEulerDescartesAndIsConvex(FrameFamily family, int frequency, FrameDivision division)
     {
         var ball = Ball.Divide(Wish(family, frequency, division));
@@ -166,6 +161,22 @@ public class BallTests
         Assert.Null(Ball.Divide(wish).Above(wish, out var trouble));
 
         Assert.Contains(said, trouble, StringComparison.Ordinal);
+    }
+
+    private static TheoryData<FrameFamily, int, FrameDivision> MakeAll()
+    {
+        var all = new TheoryData<FrameFamily, int, FrameDivision>();
+        foreach (var (family, frequency, division) in
+            from family in Enum.GetValues<FrameFamily>()
+            from frequency in Enumerable.Range(1, 12)
+            from division in Enum.GetValues<FrameDivision>()
+            where StrutFamily.IsDivisible(family, division, frequency)
+            select (family, frequency, division))
+        {
+            all.Add(family, frequency, division);
+        }
+
+        return all;
     }
 
     private static FrameWish Wish(FrameFamily family, int frequency, FrameDivision division) =>

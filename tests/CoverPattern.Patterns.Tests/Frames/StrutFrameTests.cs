@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Immutable;
-using System.Diagnostics;
 using System.Linq;
 using CoverPattern.Geometry;
 using CoverPattern.Patterns.Frames;
@@ -52,6 +51,35 @@ public class StrutFrameTests
 
         Assert.Equal(58.350, Raise(nominal), 0.01);
         Assert.Equal(-1 / 8.06, Raise(wider) - Raise(nominal), 0.001);
+    }
+
+    [Fact]
+    public void Check_FloorThatStrutsDoNotAllow_IsWarnedOf()
+    {
+        // A 2V half stands level on its equator (2R = 4460.4 mm of these struts, 2 sin 18 degrees = 0.618034): no flex makes it 40 mm less.
+        var wish = new FrameWish(FrameFamily.Icosahedron, 2, 3, "1/2", default, default)
+        {
+            Struts = new StrutWish([new("A", new Measure(1218.9, "")), new("B", new Measure(1378.4, ""))], []) { FloorDiameter = new Measure(4420, "4.42 m") },
+        };
+
+        var notices = StrutCheck.Check(wish, StrutFrame.Build(wish)).ToArray();
+
+        Assert.Contains(notices, notice => notice.Code == "floor-gap" && notice.Level == NoticeLevel.Warning && notice.Text.Contains("4.42 m", StringComparison.Ordinal));
+        Assert.Equal(FrameDivision.EqualChord, StrutFamily.Rank(wish)[0].Wish.Division);
+    }
+
+    [Fact]
+    public void Build_OddStrutThatFitsNothing_NamesTheStrut()
+    {
+        var plain = Wish(A, B, C);
+        var nominal = StrutFrame.Build(plain);
+        var strut = nominal.Struts.First(one => one.Class == "A" && one.From >= nominal.Base.Length);
+        var name = StrutFamily.Name(nominal, strut);
+
+        var fault = Assert.Throws<StrutsException>(() => StrutFrame.Build(plain with { Struts = plain.Struts! with { Odd = [new StrutLength(name, new Measure(A + 300, ""))] } }));
+
+        Assert.True(fault.Message.Contains("mm off", StringComparison.Ordinal) || fault.Message.Contains("bends inward", StringComparison.Ordinal), fault.Message);
+        Assert.Contains("H", fault.Label, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -112,20 +140,22 @@ public class StrutFrameTests
         Assert.InRange(returned, 19, 20);
     }
 
+    /// <summary>The time of it is measured by the bench ("frames"); what makes it is counted here: rounds, and how narrow the factor of the struts is.</summary>
     [Fact]
-    public void Build_6VFromLengths_TakesUnderASecond()
+    public void Solve_6VFromLengths_TakesFewRoundsOfANarrowFactor()
     {
-        var wish = new FrameWish(FrameFamily.Icosahedron, 6, 10, "5/9", FrameMeasure.Radius, new Measure(3657.6, ""));
-        var nominal = FrameBuilder.Build(wish);
-        var struts = wish with { Struts = new StrutWish([.. nominal.Classes.Select(own => new StrutLength(own.Label, new Measure(own.LengthMm, "")))], []) };
-        StrutFrame.Build(Wish(A, B, C));
-        var clock = Stopwatch.StartNew();
+        var nominal = FrameBuilder.Build(new FrameWish(FrameFamily.Icosahedron, 6, 10, "5/9", FrameMeasure.Radius, new Measure(3657.6, "")));
+        ImmutableArray<Bar> bars = [.. nominal.Struts.Select((strut, i) => new Bar(strut.From, strut.To, strut.LengthMm + (0.5 * (i % 3))))];
+        ImmutableArray<JointWish> wishes = [.. nominal.Base.Select(hub => new JointWish(hub, JointWishKind.OneCircle, 0))];
 
-        var frame = StrutFrame.Build(struts);
+        var solution = BarSolver.Solve([.. nominal.Hubs.Select(hub => hub.Position)], bars, wishes);
 
-        // The bound is a second on an idle machine; it leaves room for tests that run beside.
-        Assert.True(clock.Elapsed < TimeSpan.FromSeconds(4), $"{clock.Elapsed}");
-        Assert.All(StrutFrame.Residuals(frame), pair => Assert.InRange(pair.Value, 0, 1e-6));
+        // 645 struts (tables of counts); Gauss-Newton doubles the good digits, so 1e-9 of 4 m from 0.5 mm is a few rounds. Struts that
+        // share a hub lie within two rings of each other in the list: at most 30 + 60 of each of three kinds, own estimate.
+        Assert.Equal(645, bars.Length);
+        Assert.InRange(solution.Rounds, 2, 12);
+        Assert.InRange(solution.WorstBar, 0, 1e-6);
+        Assert.InRange(bars.Select((bar, i) => i - bars.TakeWhile(other => other.From != bar.From && other.To != bar.From && other.From != bar.To && other.To != bar.To).Count()).Max(), 1, 200);
     }
 
     [Theory]

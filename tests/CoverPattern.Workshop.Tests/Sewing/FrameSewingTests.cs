@@ -92,11 +92,11 @@ public class FrameSewingTests
     }
 
     [Fact]
-    public void Faults_FortyRandomFrames_None() => AnyJobs.Where(one => SewingJobs.FaultsOf(one.Job).IsEmpty).Sample(Sews, iter: 40, print: Told);
+    public void Faults_TwentyFiveRandomFrames_None() => AnyJobs.Where(one => SewingJobs.FaultsOf(one.Job).IsEmpty).Sample(Sews, iter: 25, print: Told);
 
     [Fact]
     [Trait("Category", "Long")]
-    public void Faults_ThreeHundredRandomFrames_None() => AnyJobs.Where(one => SewingJobs.FaultsOf(one.Job).IsEmpty).Sample(Sews, iter: 300, print: Told);
+    public void Faults_TwoHundredRandomFrames_None() => AnyJobs.Where(one => SewingJobs.FaultsOf(one.Job).IsEmpty).Sample(Sews, iter: 200, print: Told);
 
     private static void Sews((Job Job, TrueMesh Frame) one)
     {

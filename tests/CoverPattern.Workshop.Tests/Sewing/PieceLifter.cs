@@ -93,14 +93,14 @@ internal sealed class PieceLifter
     private static Placement[] Ways(SewnPiece piece, IReadOnlyList<FlatPoint> ring, TrueFace face)
     {
         var all = Placement.AllOf(ring, piece.Mirrored, face).ToArray();
-        var fitting = all.Where(way => way.Error <= Tolerances.OnCover).ToArray();
+        var fitting = all.Where(way => way.Error <= Tolerances.OnCover + face.Bend).ToArray();
         return fitting.Length > 0 ? fitting : [all.MinBy(way => way.Error)!];
     }
 
     private IEnumerable<string> FacetFaults(PlacedPiece placed, int facet)
     {
         var (face, way) = (placed.Faces[facet], placed.Placements[facet]);
-        if (!(way.Error <= Tolerances.OnCover))
+        if (!(way.Error <= Tolerances.OnCover + face.Bend))
         {
             yield return FormattableString.Invariant($"Piece {placed.Piece.Label} lies {way.Error:0.####} mm off the cover on {face.Label}.");
         }
@@ -148,7 +148,8 @@ internal sealed class PieceLifter
             var ways = placed.Placements.Where((_, facet) => placed.Edges.FoldAt[facet].Contains(fold)).ToArray();
             var gap = ways.Length == 2 ? FoldGap(line, ways[0], ways[1]) : double.NaN;
             var apart = order.Sizes.Base.IsStrip && placed.Faces.Where((_, facet) => placed.Edges.FoldAt[facet].Contains(fold)).All(face => face.IsSkirt);
-            if (!(gap <= Tolerances.OnCover) && !(apart && ways.Length == 2))
+            var bend = placed.Faces.Where((_, facet) => placed.Edges.FoldAt[facet].Contains(fold)).Sum(face => face.Bend);
+            if (!(gap <= Tolerances.OnCover + bend) && !(apart && ways.Length == 2))
             {
                 yield return FormattableString.Invariant($"Piece {placed.Piece.Label}: fold {fold} does not hold its facets together, gap {gap:0.####} mm.");
             }

@@ -38,7 +38,8 @@ internal static class SeamFaults
 
         var (line, back) = (here.Piece.LineOf(here.Run), there.Piece.LineOf(there.Run));
         var gap = Math.Max(line.From.DistanceTo(back.To), line.To.DistanceTo(back.From));
-        if (!apart && !(gap <= Tolerances.OnCover))
+        var bend = here.Piece.FaceOf(here.Run).Bend + there.Piece.FaceOf(there.Run).Bend;
+        if (!apart && !(gap <= Tolerances.OnCover + bend))
         {
             yield return FormattableString.Invariant($"the edges lie {gap:0.####} mm apart.");
         }
@@ -51,7 +52,7 @@ internal static class SeamFaults
 
         // Apart, the notches are held to each other by their way from the seam's end.
         double Miss(SpacePoint notch, SpacePoint other) => apart ? Math.Abs(notch.DistanceTo(line.From) - other.DistanceTo(back.To)) : notch.DistanceTo(other);
-        foreach (var (notch, other) in notches.Zip(others).Where(pair => !(Miss(pair.First, pair.Second) <= Tolerances.Notch)))
+        foreach (var (notch, other) in notches.Zip(others).Where(pair => !(Miss(pair.First, pair.Second) <= Tolerances.Notch + bend)))
         {
             yield return FormattableString.Invariant($"the notch {notch.DistanceTo(line.From):0.###} mm from its start misses its partner by {Miss(notch, other):0.####} mm.");
         }

@@ -140,7 +140,7 @@ internal static class SewingJobs
     {
         var frame = FrameBuilder.Build(job.Frame);
         var shell = ShellFitter.Fit(job, frame);
-        var faults = PanelPlanner.Plan(job, frame, shell).Faults;
+        ImmutableArray<Fault> faults = [.. PlaneCheck.Faults(job, frame, shell), .. PanelPlanner.Plan(job, frame, shell).Faults];
         return faults.IsEmpty ? Finish(job).Faults : faults;
     }
 

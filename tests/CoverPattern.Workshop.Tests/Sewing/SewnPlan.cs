@@ -82,7 +82,7 @@ internal sealed record SewnPlan(
         string[] facets = [.. piece.Facets.Where(face => !face.EndsWith('k'))];
         if (facets.Length == 0)
         {
-            return piece.Facets.All(skirt => owner.TryGetValue(skirt[..^1], out var above) && piece.Label.StartsWith(above.Label + "k", StringComparison.Ordinal))
+            return piece.Facets.All(skirt => owner.TryGetValue(skirt[..^1].Split('-')[0], out var above) && piece.Label.StartsWith(above.Label + "k", StringComparison.Ordinal))
                 ? null
                 : $"Strip {piece.Label} hangs below pieces it is not named for.";
         }

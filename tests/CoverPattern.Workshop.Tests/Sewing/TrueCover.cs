@@ -105,10 +105,12 @@ internal sealed class TrueCover
             outlines.Add(new Outline(label, ring, stands ? (ring[0], ring[1]) : (ring[1], ring[0])));
         }
 
+        var hung = new Dictionary<int, int>();
         foreach (var (facet, from, to) in frame.BaseEdges.Where(edge => Math.Max(heights[edge.From], heights[edge.To]) >= LeastSkirt))
         {
             int FootOf(int hub) => heights[hub] > 0 ? hub + frame.Hubs.Count : hub;
-            outlines.Add(new Outline(frame.Facets[facet].Label + "k", [.. new[] { FootOf(from), FootOf(to), to, from }.Distinct()], (from, to))
+            var number = hung[facet] = hung.GetValueOrDefault(facet) + 1;
+            outlines.Add(new Outline(frame.Facets[facet].Label + (number > 1 ? $"-{number}k" : "k"), [.. new[] { FootOf(from), FootOf(to), to, from }.Distinct()], (from, to))
             {
                 Own = sizes.Base.IsStrip ? Strip(from, to) : [],
             });

@@ -15,6 +15,16 @@ internal sealed record TrueFace(
 {
     internal bool IsSkirt => Label.EndsWith('k');
 
+    /// <summary>How far the corners of a face of more than three lie off one plane, millimetres: as far off may cloth lie that was cut plane.</summary>
+    internal double Bend
+    {
+        get
+        {
+            var middle = (1.0 / Corners.Count) * Corners.Aggregate((sum, corner) => sum + corner);
+            return Corners.Max(corner => System.Math.Abs((corner - middle).Dot(Outward)));
+        }
+    }
+
     /// <summary>Square millimetres.</summary>
     internal double Area => Enumerable.Range(1, Corners.Count - 2)
         .Aggregate(default(SpacePoint), (sum, i) => sum + (Corners[i] - Corners[0]).Cross(Corners[i + 1] - Corners[0])).Length / 2;

@@ -76,7 +76,7 @@ internal sealed class TrueMesh
     {
         var centre = corners.Aggregate((sum, corner) => sum + corner);
         var angle = Math.Atan2(centre.Y, centre.X);
-        return angle < -SameBearing ? angle + (2 * Math.PI) : Math.Max(angle, 0);
+        return Math.Round((angle < -SameBearing ? angle + (2 * Math.PI) : Math.Max(angle, 0)) / SameBearing) * SameBearing;
     }
 
     private static IEnumerable<(int From, int To)> Sides(int[] face) => face.Select((hub, i) => (hub, face[(i + 1) % face.Length]));

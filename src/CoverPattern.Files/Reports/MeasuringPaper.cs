@@ -1,0 +1,71 @@
+using System;
+using System.Collections.Immutable;
+using System.Linq;
+using CoverPattern.Files.Frames;
+using CoverPattern.Patterns.Frames;
+using CoverPattern.Patterns.Jobs;
+
+namespace CoverPattern.Files.Reports;
+
+/// <summary>Writes measuring.html: what to measure on a standing frame, with pictures, the job's own numbers, and a line to sign.</summary>
+/// <remarks>HTML 5 that is also well-formed XML, as the report is; prints on A4. Same job, same bytes.</remarks>
+public static class MeasuringPaper
+{
+    /// <summary>Name of the file.</summary>
+    public const string Name = "measuring.html";
+
+    /// <summary>What the numbers of the job are for.</summary>
+    internal const string Slip = "The job's own number stands in brackets; more than 10 mm (3/8 in) apart is a slip in one of them.";
+
+    /// <summary>What is filled in at the foot of the sheet.</summary>
+    internal static readonly ImmutableArray<string> Signed = ["Measured by", "day", "The measures are right: customer"];
+
+    /// <param name="job">The job whose numbers stand beside the blanks; null before there is one.</param>
+    /// <param name="frame">Its frame; null before there is one.</param>
+    /// <returns>The file in UTF-8 with "\n" line ends.</returns>
+    public static byte[] Write(Job? job, Frame? frame)
+    {
+        var title = "Measuring sheet" + (job is null ? "" : ": " + HeadSection.Title(job));
+        using var page = new PageWriter();
+        page.Begin(title, ReportStyle.Sheet);
+        page.Line("h1", title);
+        page.Line("p", job is null
+            ? "Before there is a job. Steel tape, one unit for the whole sheet: ______________"
+            : FormattableString.Invariant($"{job.Date:yyyy-MM-dd}. Steel tape, one unit for the whole sheet: ______________ {Slip}"));
+        page.Line("p", "Everything seen from outside", ("class", "outside"));
+        page.Open("div", ("class", "view"));
+        foreach (var picture in MeasuringPictures.All)
+        {
+            page.Line("h3", picture.Name);
+            FigureSvg.Write(page, picture);
+        }
+
+        page.Close();
+        WriteItems(page, job, frame);
+        page.Line("p", "Measures 3 and 4 tell what others tell already, on purpose: they catch a slip. Measure on the ground where you can; nobody climbs on a frame that is not anchored.");
+        page.Open("table", ("class", "wide"));
+        page.Open("tbody");
+        foreach (var line in Signed)
+        {
+            page.Open("tr");
+            page.Line("td", line + ":");
+            page.Line("td", "______________________________________");
+            page.Close();
+        }
+
+        page.Close();
+        page.Close();
+        return page.End();
+    }
+
+    private static void WriteItems(PageWriter page, Job? job, Frame? frame) => page.Table(
+        "wide",
+        ["", "Measure", job is null ? "" : "The job has", "Measured"],
+        MeasuringItems.Of(job, frame).Select(item => new[]
+        {
+            item.Number,
+            item.What,
+            item.Own.Length > 0 ? "[" + item.Own + "]" : "",
+            string.Join("   ", item.Blanks.Select(blank => (blank.Length > 0 ? blank + " " : "") + "_________")),
+        }));
+}

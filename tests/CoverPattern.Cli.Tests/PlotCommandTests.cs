@@ -1,7 +1,9 @@
 using System;
 using System.IO;
 using System.Linq;
+using System.Text.Json.Nodes;
 using System.Threading.Tasks;
+using CoverPattern.Geometry;
 
 namespace CoverPattern.Cli.Tests;
 
@@ -47,6 +49,50 @@ public sealed class PlotCommandTests : IDisposable
         Assert.Equal(15, output.Split('\n', StringSplitOptions.RemoveEmptyEntries).Sum(line => line.Split('\t')[1].Split(',').Sum(int.Parse)));
     }
 
+    [Fact]
+    public async Task Make_WithPiecesDrawnElsewhere_TheyAreLaidAndCutAsDrawn()
+    {
+        await Make();
+        await Run("plot", Path.Combine(folder, "out"), "--as", "d6673", "--out", Path.Combine(folder, "style"));
+        File.Copy(Path.Combine(folder, "style", "style.dxf"), Path.Combine(folder, "bag.dxf"));
+        await File.WriteAllTextAsync(Path.Combine(folder, "two.json"), SmallJob.Replace("\"lay\":", "\"outside\": [ { \"file\": \"bag.dxf\", \"cloth\": \"canvas\" } ], \"lay\":", StringComparison.Ordinal));
+
+        var (exit, _, error) = await Run("make", Path.Combine(folder, "two.json"), "--out", Path.Combine(folder, "both"));
+
+        Assert.True(exit == 0, error);
+        Assert.Equal(await File.ReadAllBytesAsync(Path.Combine(folder, "bag.dxf")), await File.ReadAllBytesAsync(Path.Combine(folder, "both", "bag.dxf")));
+        var patterns = JsonNode.Parse(await File.ReadAllTextAsync(Path.Combine(folder, "both", "pieces.json")))!["patterns"]!.AsArray();
+        var (own, outside) = (patterns.Single(pattern => (string?)pattern!["id"] == "T01")!, patterns.Single(pattern => (string?)pattern!["id"] == "X-T01")!);
+        Assert.Equal(("outside", (int)own["quantity"]!), ((string)outside["kind"]!, (int)outside["quantity"]!));
+        // The same shape moved: sides as long within the file's rounding of 0.005 mm each way at both ends.
+        Assert.Equal(Sides(own["cutLine"]!), Sides(outside["cutLine"]!), (one, other) => Math.Abs(one - other) < 0.015);
+        Assert.Equal(own["notches"]!.AsArray().Count(notch => (string?)notch!["form"] == "slit"), outside["notches"]!.AsArray().Count);
+        var laid = JsonNode.Parse(await File.ReadAllTextAsync(Path.Combine(folder, "both", "lays.json")))!["lays"]!.AsArray().SelectMany(lay => lay!["placements"]!.AsArray()).Select(place => (string)place!["piece"]!).ToArray();
+        Assert.Equal(15, laid.Count(label => label.StartsWith("X-", StringComparison.Ordinal)));
+        Assert.Equal(0, (await Run("plot", Path.Combine(folder, "both"), "--as", "hpgl", "--out", Path.Combine(folder, "both-plots"))).Exit);
+        Assert.Equal(0, (await Run("plot", Path.Combine(folder, "both"), "--as", "model", "--out", Path.Combine(folder, "both-model"))).Exit);
+    }
+
+    [Theory]
+    [InlineData("\n  8\n7\n", "\n  8\n9\n", "no grain line")]
+    [InlineData("Quantity: ", "Quantity: -", "quantity")]
+    [InlineData("Units: METRIC", "Units: ells", "does not say its units")]
+    public async Task Make_PiecesThatCannotBeUsed_SaysWhich(string sound, string broken, string said)
+    {
+        await Make();
+        await Run("plot", Path.Combine(folder, "out"), "--as", "d6673", "--out", Path.Combine(folder, "style"));
+        var style = await File.ReadAllTextAsync(Path.Combine(folder, "style", "style.dxf"));
+        Assert.Contains(sound, style, StringComparison.Ordinal);
+        await File.WriteAllTextAsync(Path.Combine(folder, "bag.dxf"), style.Replace(sound, broken, StringComparison.Ordinal));
+        await File.WriteAllTextAsync(Path.Combine(folder, "two.json"), SmallJob.Replace("\"lay\":", "\"outside\": [ { \"file\": \"bag.dxf\", \"cloth\": \"canvas\" } ], \"lay\":", StringComparison.Ordinal));
+
+        var (exit, _, error) = await Run("make", Path.Combine(folder, "two.json"), "--out", Path.Combine(folder, "both"));
+
+        Assert.Equal(1, exit);
+        Assert.Contains("outside[0].file", error, StringComparison.Ordinal);
+        Assert.Contains(said, error, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("no such file", "cannot be read")]
     [InlineData("job.json", "this is not DXF")]
@@ -82,6 +128,12 @@ public sealed class PlotCommandTests : IDisposable
 
         Assert.Equal(2, exit);
         Assert.Contains("Take 1:", error, StringComparison.Ordinal);
+    }
+
+    private static double[] Sides(JsonNode ring)
+    {
+        var points = ring.AsArray().Select(point => new Point2((double)point![0]!, (double)point[1]!)).ToArray();
+        return [.. points.Select((point, i) => Point2.Distance(point, points[(i + 1) % points.Length]))];
     }
 
     private async Task Make()

@@ -23,6 +23,7 @@ public static class CommandLine
             CheckCommand.Create(output, error),
             NewCommand.Create(input, output, error),
             PlotCommand.Create(output, error),
+            ReadCommand.Create(output, error),
             SchemaCommand.Create(output),
             FrameCommand.Create(output, error),
             MeasureCommand.Create(output, error),

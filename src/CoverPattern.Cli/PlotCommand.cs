@@ -40,6 +40,7 @@ internal static class PlotCommand
         PlotFlags.Pdf => PdfPlots.Write(result.Pieces, result.Lays, result.Head.Notes, new PdfWish(wish.Plot.LongestMm, wish.Tiles)),
         PlotFlags.Dxf => DrawingPlots.Dxf(result.Pieces, result.Lays, result.Head.Notes, wish.Plot.LongestMm, wish.Release),
         PlotFlags.Svg => DrawingPlots.Svg(result.Pieces, result.Lays, result.Head.Notes, wish.Plot.LongestMm),
+        PlotFlags.Exchange => ExchangePlots.Write(result.Pieces, result.Head, wish.Units),
         PlotFlags.Model => ModelPlots.Write(result.Pieces, wish.Model, result.Head.Title),
         _ => HpglPlots.Write(result.Pieces, result.Lays, wish.Plot),
     };

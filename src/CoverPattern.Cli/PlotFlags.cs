@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.IO;
 using CoverPattern.Files.Dxf;
+using CoverPattern.Files.Exchange;
 using CoverPattern.Files.Jobs;
 using CoverPattern.Files.Plots;
 using CoverPattern.Lays.Sheets;
@@ -15,10 +16,11 @@ internal sealed class PlotFlags
     internal const string Model = "model";
     internal const string Dxf = "dxf";
     internal const string Svg = "svg";
+    internal const string Exchange = "d6673";
     private const double ShortestSection = 200;
 
     private readonly Argument<string> folder = new("folder") { Description = "A folder that make wrote." };
-    private readonly Option<string> form = new("--as") { Description = "dxf, svg: drawings by layers, a lay file a section; hpgl: HP-GL/2 for pen plotters and knife tables; pdf: true size, lays and patterns on a page each, in tiles too with --sheet; model: a paper model to fold up.", Required = true };
+    private readonly Option<string> form = new("--as") { Description = "dxf, svg: drawings by layers, a lay file a section; d6673: patterns for other pattern programs; hpgl: HP-GL/2 for pen plotters and knife tables; pdf: true size, lays and patterns on a page each, in tiles too with --sheet; model: a paper model to fold up.", Required = true };
     private readonly Option<string> target = new("--out") { Description = "Folder for the files.", Required = true };
     private readonly Option<string?> section = new("--section") { Description = "Most length the machine takes, such as \"5 m\"; a longer lay is parted where the fewest pieces are." };
     private readonly Option<PlotOrigin> origin = new("--origin") { Description = "Where the machine counts from." };
@@ -32,11 +34,13 @@ internal sealed class PlotFlags
 
     private readonly Option<DxfRelease> release = new("--release") { Description = "Form of DXF; AC1009 for programs that read nothing newer." };
 
+    private readonly Option<ExchangeUnits> units = new("--units") { Description = "Units of a d6673 file." };
+
     internal void AddTo(Command command)
     {
-        form.AcceptOnlyFromAmong(Dxf, Hpgl, Pdf, Svg, Model);
+        form.AcceptOnlyFromAmong(Dxf, Exchange, Hpgl, Pdf, Svg, Model);
         command.Add(folder);
-        foreach (var option in new Option[] { form, target, section, origin, farSide, sixteenBit, sheet, overlap, margin, scale, release })
+        foreach (var option in new Option[] { form, target, section, origin, farSide, sixteenBit, sheet, overlap, margin, scale, release, units })
         {
             command.Add(option);
         }
@@ -49,7 +53,7 @@ internal sealed class PlotFlags
         var longest = Length(words, section, ShortestSection, faults);
         var machine = new PlotMachine(Origin: words.GetValue(origin), MarksFarSide: words.GetValue(farSide), IsSixteenBit: words.GetValue(sixteenBit));
         var order = new PlotOrder(
-            words.GetRequiredValue(folder), words.GetRequiredValue(target), words.GetRequiredValue(form), new PlotWish(machine, longest), Tiles(words, faults), words.GetValue(scale), words.GetValue(release));
+            words.GetRequiredValue(folder), words.GetRequiredValue(target), words.GetRequiredValue(form), new PlotWish(machine, longest), Tiles(words, faults), words.GetValue(scale), words.GetValue(release), words.GetValue(units));
         if (words.GetValue(scale) is < 1 or > 1000)
         {
             faults.WriteLine($"--scale: said {words.GetValue(scale)}. A number from 1 to 1000 is allowed, such as 10 for 1:10.");

@@ -1,4 +1,5 @@
 using CoverPattern.Files.Dxf;
+using CoverPattern.Files.Exchange;
 using CoverPattern.Files.Plots;
 using CoverPattern.Lays.Models;
 using CoverPattern.Lays.Sheets;
@@ -13,7 +14,8 @@ namespace CoverPattern.Cli;
 /// <param name="Tiles">Paper with its margin and overlap; null when none was named.</param>
 /// <param name="Scale">How many times smaller a model is; null when not said.</param>
 /// <param name="Release">The form of DXF.</param>
-internal sealed record PlotOrder(string Folder, string Out, string Form, PlotWish Plot, TileWish? Tiles, double? Scale, DxfRelease Release)
+/// <param name="Units">Units of a pattern exchange file.</param>
+internal sealed record PlotOrder(string Folder, string Out, string Form, PlotWish Plot, TileWish? Tiles, double? Scale, DxfRelease Release, ExchangeUnits Units)
 {
     private static readonly SheetSize A4 = new(210, 297);
 

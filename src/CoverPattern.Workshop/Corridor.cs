@@ -61,12 +61,13 @@ public static class Corridor
             return new WorkshopOutcome(null, faults);
         }
 
+        var set = OutsidePatterns.Add(finishing.Set, job);
         Say("lays");
-        var lays = LayPlanner.Plan(job, finishing.Set, Relay(progress), cancel);
+        var lays = LayPlanner.Plan(job, set, Relay(progress), cancel);
         cancel.ThrowIfCancellationRequested();
         Say("proof");
-        Prove(job, lays, finishing.Set);
-        var estimate = Estimator.Count(job, finishing.Set, lays);
+        Prove(job, lays, set);
+        var estimate = Estimator.Count(job, set, lays);
         ImmutableArray<Notice> notices =
             [
                 .. StrutCheck.Check(job.Frame, frame)
@@ -81,11 +82,11 @@ public static class Corridor
                     .Concat(HubPatchCheck.Notices(job, shell, cut))
                     .Concat(finishing.Notices)
                     .Concat(openings.Notices)
-                    .Concat(LayNotices.Of(job, lays, finishing.Set))
+                    .Concat(LayNotices.Of(job, lays, set))
                     .Concat(Cautions.For(job, estimate))
                     .OrderByDescending(notice => notice.Level),
             ];
-        return new WorkshopOutcome(new Result(jobText, job, frame, shell, cut, finishing.Set, lays, estimate, notices) { Crossings = bulks }, []);
+        return new WorkshopOutcome(new Result(jobText, job, frame, shell, cut, set, lays, estimate, notices) { Crossings = bulks }, []);
 
         void Say(string stage)
         {

@@ -102,7 +102,7 @@ public sealed class CommandLineTests : IDisposable
     }
 
     [Theory]
-    [InlineData("nowhere", "1 m", 2, "pieces.json")]
+    [InlineData("nowhere", "1 m", 2, "there is no summary.json")]
     [InlineData("nowhere", "1 yd", 1, "--section")]
     [InlineData("nowhere", "1 mm", 1, "--section")]
     public async Task Plot_NoResultOrNoLength_SaysSo(string from, string section, int code, string said)

@@ -76,6 +76,7 @@ internal sealed record JobKey(string Place, KeyKind Kind, string Meaning)
         KeyKind.Day => "a day as \"2026-05-04\" (year, month, day), 2000 to 2099",
         KeyKind.FileName => "the name of a file in the folder of the job, such as \"dome.csv\"; letters a-z, digits, spaces, points, dashes and underscores, ending in .csv, .obj, .ply or .stl",
         KeyKind.LaysFile => "the name of a file in the folder of the job, such as \"lays-march.json\"; letters a-z, digits, spaces, points, dashes and underscores, ending in .json",
+        KeyKind.ExchangeFile => "the name of a file in the folder of the job, such as \"bag.dxf\"; letters a-z, digits, spaces, points, dashes and underscores, ending in .dxf",
         KeyKind.Lines => FormattableString.Invariant($"a list of {Least:0} to {Most:0} lines of text in quotes"),
         KeyKind.PieceName => FormattableString.Invariant($"a name in quotes of 1 to {Most:0} letters a-z, digits and dashes, beginning with a letter"),
         KeyKind.Cut => "the name of a cut such as \"5/8\", a number of rows counted from the top, or a list of hubs along the cut such as [\"T5.01\", \"T5.02\"]",

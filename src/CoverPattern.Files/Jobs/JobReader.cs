@@ -61,6 +61,7 @@ public static class JobReader
         var rates = RatesReader.Read(top.Section("rates"), cloths, notes);
         var windows = WindowReader.Read(top.Sections("windows"), cloths, notes);
         var openings = OpeningReader.Read(top.Sections("openings"), cloths, notes);
+        var outside = OutsideReader.Read(top.Sections("outside"), cloths, notes, beside);
         var clearances = WindowReader.ReadClearances(top.Section("clearances"), top.States("windows") || top.States("openings"));
         var lay = LayReader.Read(top.Section("lay"), notes, beside);
         LayReader.CheckFlaws(lay, cloths, notes);
@@ -77,6 +78,7 @@ public static class JobReader
             Windows = windows,
             Openings = openings,
             Clearances = clearances,
+            Outside = outside,
             Limits = limits,
             Marks = marks,
         };

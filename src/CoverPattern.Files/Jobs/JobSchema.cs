@@ -105,6 +105,7 @@ public static class JobSchema
         KeyKind.Flag => new() { ["type"] = "boolean" },
         KeyKind.Day => new() { ["type"] = "string", ["pattern"] = DayPattern },
         KeyKind.FileName => new() { ["type"] = "string", ["pattern"] = SurveySection.NamePattern },
+        KeyKind.ExchangeFile => new() { ["type"] = "string", ["pattern"] = OutsideReader.NamePattern },
         KeyKind.LaysFile => new() { ["type"] = "string", ["pattern"] = LayReader.NamePattern },
         KeyKind.Lines => new() { ["type"] = "array", ["minItems"] = (int)key.Least, ["maxItems"] = (int)key.Most, ["items"] = new JsonObject { ["type"] = "string", ["maxLength"] = 200 } },
         KeyKind.PieceName => new() { ["type"] = "string", ["maxLength"] = (int)key.Most, ["pattern"] = PieceNames.Pattern },

@@ -81,6 +81,9 @@ internal enum KeyKind
     /// <summary>The name of a file of lays beside the job.</summary>
     LaysFile,
 
+    /// <summary>The name of a pattern exchange file beside the job.</summary>
+    ExchangeFile,
+
     /// <summary>Lines of text in brackets.</summary>
     Lines,
 }

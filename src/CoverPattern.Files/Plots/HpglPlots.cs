@@ -33,14 +33,14 @@ public static class HpglPlots
                 var name = PlotNames.Of(lay, section, sections.Length) + ".plt";
                 ImmutableArray<Stroke> strokes = [.. Registration.Of(section, lay), .. SectionPlanner.Within(section, plan.Strokes)];
                 var size = new Point2(section.ToMm - section.FromMm, lay.RollWidthMm);
-                plots.Add(name, HpglWriter.Write(name, strokes, size, wish.Machine), Facts(lay, section, new CutPlan(strokes)));
+                plots.Add(name, HpglWriter.Write(name, strokes, size, wish.Machine), Facts(lay, section, new CutPlan(strokes), plan));
             }
         }
 
         return plots.Files();
     }
 
-    private static JsonObject Facts(Lay lay, Section section, CutPlan plan) => new()
+    private static JsonObject Facts(Lay lay, Section section, CutPlan plan, CutPlan whole) => new()
     {
         ["cloth"] = lay.Cloth,
         ["lay"] = lay.Number,
@@ -48,6 +48,7 @@ public static class HpglPlots
         ["toMm"] = JsonWords.Of(section.ToMm),
         ["cutMm"] = JsonWords.Of(SummaryFile.Round(plan.CutMm)),
         ["drawnMm"] = JsonWords.Of(SummaryFile.Round(plan.DrawnMm)),
+        ["sharedMm"] = JsonWords.Of(SummaryFile.Round(whole.SharedMm)),
         ["idleMm"] = JsonWords.Of(SummaryFile.Round(plan.IdleMm)),
         ["pieces"] = PlotSummary.Labels(section.Whole),
         ["parted"] = PlotSummary.Labels(section.Parted),

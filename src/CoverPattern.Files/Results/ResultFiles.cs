@@ -24,6 +24,11 @@ public static class ResultFiles
             files.Add(survey.Source, [.. survey.File]);
         }
 
+        foreach (var outside in result.Job.Outside)
+        {
+            files.Add(outside.Source, [.. outside.File]);
+        }
+
         files.Add("pieces.json", PiecesFile.Write(result.Pieces));
         files.Add("lays.json", LaysFile.Write(result.Lays));
         AddDrawing(files, "pieces", PatternSheet.Draw(result.Pieces, PaperNotes.Of(result.Job)));

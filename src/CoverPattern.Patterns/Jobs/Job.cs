@@ -55,6 +55,9 @@ public sealed record Job(
     /// <summary>Openings of any outline.</summary>
     public ImmutableArray<OpeningWish> Openings { get; init; } = [];
 
+    /// <summary>Pieces drawn elsewhere.</summary>
+    public ImmutableArray<OutsideWish> Outside { get; init; } = [];
+
     /// <summary>What openings keep clear.</summary>
     public ClearanceWish Clearances { get; init; } = ClearanceWish.Usual;
 

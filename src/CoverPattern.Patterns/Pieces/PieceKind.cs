@@ -29,4 +29,7 @@ public enum PieceKind
 
     /// <summary>Strip sewn to an edge.</summary>
     Strip,
+
+    /// <summary>Drawn elsewhere.</summary>
+    Outside,
 }

@@ -40,11 +40,11 @@ public static class ResultReader
 
         var cloths = pieces.Patterns.ToDictionary(pattern => pattern.Id, pattern => pattern.Cloth, StringComparer.Ordinal);
         var left = pieces.Pieces.ToDictionary(piece => piece.Label, piece => cloths[piece.Pattern], StringComparer.Ordinal);
-        foreach (var (lay, place) in lays.SelectMany(lay => lay.Placements.Select(place => (lay, place))))
+        foreach (var (lay, piece) in lays.SelectMany(lay => lay.Placements.SelectMany(place => place.Pieces).Select(piece => (lay, piece))))
         {
-            if (!left.Remove(place.Piece, out var cloth) || cloth != lay.Cloth)
+            if (!left.Remove(piece, out var cloth) || cloth != lay.Cloth)
             {
-                return $"lays.json lays {place.Piece} on {lay.Cloth}, which pieces.json does not cut from it.";
+                return $"lays.json lays {piece} on {lay.Cloth}, which pieces.json does not cut from it.";
             }
         }
 

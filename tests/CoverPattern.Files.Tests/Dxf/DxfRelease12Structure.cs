@@ -10,7 +10,7 @@ internal static class DxfRelease12Structure
 {
     private static readonly string[] Sections = ["HEADER", "TABLES", "BLOCKS", "ENTITIES"];
 
-    private static readonly string[] Entities = ["LINE", "POLYLINE", "VERTEX", "SEQEND", "TEXT", "INSERT", "BLOCK", "ENDBLK"];
+    private static readonly string[] Entities = ["LINE", "POLYLINE", "VERTEX", "SEQEND", "POINT", "TEXT", "INSERT", "BLOCK", "ENDBLK"];
 
     /// <summary>Every broken rule as a sentence; none when the file is sound.</summary>
     public static ImmutableArray<string> Faults(string text)

@@ -50,7 +50,9 @@ public class DrawingPlotsTests
     {
         var drawing = SectionDrawing.Of(SamplePieces.Lay, SamplePieces.Set, PaperNotes.None, 2600)[0].Drawing;
 
-        // What is cut: outlines, holes and slits of the patterns, nothing else.
-        Assert.Equal(["CUT", "INNER_CUT", "NOTCH"], drawing.Lines.Where(line => line.Layer.Use == LayerUse.Cut).Select(line => line.Layer.Name).Distinct().Order(StringComparer.Ordinal));
+        // What is cut: outlines, holes and slits of the patterns, and holes of the marks that the sample has pierced; nothing else.
+        Assert.Equal(["CUT", "INNER_CUT", "NOTCH", "PIERCE"], drawing.Lines.Where(line => line.Layer.Use == LayerUse.Cut).Select(line => line.Layer.Name).Distinct().Order(StringComparer.Ordinal));
+        var plain = SamplePieces.Set with { Patterns = [.. SamplePieces.Set.Patterns.Select(pattern => pattern with { Drills = [.. pattern.Drills.Select(drill => drill with { IsPierced = false })] })] };
+        Assert.DoesNotContain(SectionDrawing.Of(SamplePieces.Lay, plain, PaperNotes.None, 2600).SelectMany(part => part.Drawing.Lines), line => line.Layer == DrawingLayers.Pierce);
     }
 }

@@ -33,7 +33,7 @@ public class CutPlannerTests
 
         var plan = CutPlanner.Plan(lay, pieces, hasMarks ? LaidDome.Marks(lay, pieces) : []);
 
-        var shortest = Enumerable.Range(1, 3).Min(seed => TravelReference.Shortest(plan, 400_000, seed));
+        var shortest = Enumerable.Range(1, 2).Min(seed => TravelReference.Shortest(plan, 400_000, seed));
         Assert.True(plan.IdleMm <= 1.1 * shortest, $"{plan.IdleMm:F0} mm, the long search {shortest:F0} mm");
     }
 

@@ -108,10 +108,25 @@ public sealed class ResultReaderTests : IDisposable
         Assert.Contains("patterns[0].quantity", Fault(), StringComparison.Ordinal);
     }
 
-    private static Result Make()
+    [Fact]
+    public void Read_SeveralPliesCutAtOnce_ComesBack()
+    {
+        var made = Make(plies: 2);
+        foreach (var (name, bytes) in ResultFiles.Write(made))
+        {
+            File.WriteAllBytes(Path.Combine(folder, name), bytes);
+        }
+
+        var read = ResultReader.Read(folder);
+
+        Assert.Contains(read.Lays.SelectMany(lay => lay.Placements), place => !place.Under.IsEmpty);
+        Assert.Equal(made.Pieces.Pieces.Length, read.Lays.Sum(lay => lay.PieceCount));
+    }
+
+    private static Result Make(int plies = 1)
     {
         var job = SewingJobs.Dome(new CoverSizes(2, 3, 2000, 25, 80, 0.004));
-        return Corridor.Run(job with { Lay = job.Lay with { Effort = 1 } }, Encoding.UTF8.GetBytes("{}"), progress: null, CancellationToken.None).Result!;
+        return Corridor.Run(job with { Lay = job.Lay with { Effort = 1, Plies = plies } }, Encoding.UTF8.GetBytes("{}"), progress: null, CancellationToken.None).Result!;
     }
 
     private static string[] Unconfirmed() =>

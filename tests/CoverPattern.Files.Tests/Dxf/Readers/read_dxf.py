@@ -36,7 +36,7 @@ def texts(space):
         yield {
             "layer": text.dxf.layer,
             "text": decode_dxf_unicode(text.plain_text()),
-            "at": list(text.dxf.align_point)[:2],
+            "at": list(text.dxf.get("align_point") or text.dxf.insert)[:2],
             "height": text.dxf.height,
             "upright": upright,
         }

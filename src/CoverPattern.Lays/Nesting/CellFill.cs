@@ -21,7 +21,7 @@ internal static class CellFill
     private const int LeastRepeats = 3;
     private const int MostCells = 10;
 
-    // Work units for one cell: the search is over when so few copies cannot be laid any shorter.
+    // Work units for one cell where the task's effort gives them: so few copies are soon laid as short as they get.
     private const int UnitsForACell = 3;
 
     // The most promising cells are laid out and filled up.
@@ -59,7 +59,7 @@ internal static class CellFill
     private static IEnumerable<ImmutableArray<int>> Cells(NestingTask task)
     {
         var all = task.Items.Select(item => item.Quantity).ToImmutableArray();
-        var most = all.Max() / 2;
+        var most = all.Max();
         var seen = new HashSet<string>(StringComparer.Ordinal);
         var found = new List<ImmutableArray<int>>();
         for (var repeats = LeastRepeats; repeats <= most; repeats++)
@@ -87,7 +87,7 @@ internal static class CellFill
     private static NestingLayout Searched(NestingTask task, ImmutableArray<int> counts, CancellationToken cancel)
     {
         var numbers = Enumerable.Range(0, counts.Length).Where(i => counts[i] > 0).ToArray();
-        var cell = task with { Items = [.. numbers.Select(number => task.Items[number] with { Quantity = counts[number] })], Effort = UnitsForACell, Start = null };
+        var cell = task with { Items = [.. numbers.Select(number => task.Items[number] with { Quantity = counts[number] })], Effort = Math.Min(UnitsForACell, task.Effort), Start = null };
         var found = StripSearch.Find(cell, new SearchOptions { IsRound = true }, cancel);
         return found with { Placements = [.. found.Placements.Select(place => place with { Item = numbers[place.Item] })] };
     }

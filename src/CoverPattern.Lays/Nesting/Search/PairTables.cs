@@ -37,7 +37,7 @@ internal sealed class PairTables
             return false;
         }
 
-        if (_count == 0)
+        if (_count == 0 || a.Index == PreparedShape.NoIndex || b.Index == PreparedShape.NoIndex)
         {
             return Search.Overlap.Exists(a, b, x, y);
         }

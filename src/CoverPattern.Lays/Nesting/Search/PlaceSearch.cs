@@ -7,7 +7,9 @@ namespace CoverPattern.Lays.Nesting.Search;
 internal sealed class PlaceSearch
 {
     private const int ManyTurns = 8;
+    private const double TurnParts = 1024;
 
+    private readonly SearchScene _scene;
     private readonly Strip _strip;
     private readonly PairWeights _weights;
     private readonly SearchSettings _settings;
@@ -21,7 +23,7 @@ internal sealed class PlaceSearch
 
     public PlaceSearch(SearchScene scene, Strip strip, PairWeights weights, Chance chance)
     {
-        (_strip, _weights, _settings, _shapes, _chance) = (strip, weights, scene.Settings, scene.Shapes, chance);
+        (_scene, _strip, _weights, _settings, _shapes, _chance) = (scene, strip, weights, scene.Settings, scene.Shapes, chance);
         _cost = new PlaceCost(strip, scene.Tables);
         _kept = new Shortlist(scene.Settings.Refined);
         _contacts = new ContactSteps(strip);
@@ -64,6 +66,11 @@ internal sealed class PlaceSearch
         {
             Refine(ref best, ref bestCost, 2 * _settings.CoarseStop, _settings.FineStop);
             Touch(ref best, ref bestCost);
+        }
+
+        if (bestCost > 0 && _scene.MayTurn(here.Shape) && _chance.Below(_settings.TurnEvery) == 0)
+        {
+            Turn(ref best, ref bestCost);
         }
 
         return best;
@@ -167,6 +174,40 @@ internal sealed class PlaceSearch
 
             idle = gained ? 0 : idle + 1;
         }
+    }
+
+    /// <summary>Turns about the largest circle by ever smaller steps, as long as that gains.</summary>
+    private void Turn(ref Spot spot, ref double cost)
+    {
+        for (var step = _settings.FirstTurn; step >= _settings.LastTurn && cost > 0; step /= 2)
+        {
+            var sign = _chance.Below(2) == 0 ? 1 : -1;
+            if (!TurnBy(ref spot, ref cost, sign * step))
+            {
+                TurnBy(ref spot, ref cost, -sign * step);
+            }
+        }
+    }
+
+    private bool TurnBy(ref Spot spot, ref double cost, double degrees)
+    {
+        // Turns are whole parts of 1,024, so that they are written and read back as they are.
+        var turn = TurnChoices.Normal(Math.Round((spot.Shape.TurnDegrees + degrees) * TurnParts) / TurnParts);
+        if (_scene.Turned(spot.Shape, turn) is not { } shape || !_strip.Fits(shape))
+        {
+            return false;
+        }
+
+        var next = _strip.Kept(shape, spot.X + (int)(spot.Shape.PoleX[0] - shape.PoleX[0]), spot.Y + (int)(spot.Shape.PoleY[0] - shape.PoleY[0]));
+        var nextCost = _cost.Of(next, double.PositiveInfinity);
+        Refine(ref next, ref nextCost, 2 * _settings.CoarseStop, _settings.FineStop);
+        if (nextCost >= cost)
+        {
+            return false;
+        }
+
+        (spot, cost) = (next, nextCost);
+        return true;
     }
 
     private bool Step(ref Spot spot, ref double cost, int dx, int dy)

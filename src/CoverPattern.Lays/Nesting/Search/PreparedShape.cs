@@ -16,7 +16,10 @@ internal sealed class PreparedShape
     /// <summary>Circles of a shape: one vector of floats.</summary>
     public const int PoleCount = 8;
 
-    /// <summary>Number of this shape among all of the task.</summary>
+    /// <summary>Index of a shape that was turned on the way and is in no table.</summary>
+    public const int NoIndex = -1;
+
+    /// <summary>Number of this shape among all of the task, or <see cref="NoIndex"/>.</summary>
     public required int Index { get; init; }
 
     /// <summary>Index of the item in the task.</summary>
@@ -31,6 +34,9 @@ internal sealed class PreparedShape
 
     /// <summary>For flawed areas the least grade that may lie on them; more than any grade else.</summary>
     public required int LeastGrade { get; init; }
+
+    /// <summary>Whether it stands for a flawed area.</summary>
+    public bool IsFlaw => LeastGrade < int.MaxValue;
 
     /// <summary>Number of edges, without padding.</summary>
     public required int EdgeCount { get; init; }

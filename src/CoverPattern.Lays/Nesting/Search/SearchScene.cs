@@ -10,6 +10,8 @@ namespace CoverPattern.Lays.Nesting.Search;
 internal sealed class SearchScene
 {
     private readonly Dictionary<NestingPlacement, PreparedShape> _startShapes;
+    private readonly NestingTask _task;
+    private readonly ImmutableArray<List<PoleFinder.Pole>?> _poles;
 
     public SearchScene(NestingTask task, SearchSettings settings, SearchOptions options)
     {
@@ -18,11 +20,13 @@ internal sealed class SearchScene
         Width = checked((int)Math.Floor(task.Width * Grid.StepsPerMillimetre));
         Pieces = task.Items.Sum(item => item.Quantity);
         var items = task.Items.Length;
+        _task = task;
+        _poles = [.. task.Items.Select((item, i) => MayTurn(item) && settings.FirstTurn > 0 ? ShapePreparer.Poles(task, i) : null)];
         task = task with { Items = [.. task.Items, .. task.Flaws.Select(flaw => flaw.ToItem())] };
         Shapes = [.. ShapePreparer.Prepare(task).Select((turns, item) => Fitting(task, item, turns))];
         _startShapes = StartShapes(task, options.Start);
         var highest = Shapes.SelectMany(turns => turns).Concat(_startShapes.Values).Max(shape => shape.Index);
-        WidestBox = Shapes.SelectMany(turns => turns).Concat(_startShapes.Values).Max(shape => shape.Box.Width);
+        WidestBox = Shapes.SelectMany(turns => turns).Concat(_startShapes.Values).Max(shape => MayTurn(shape) ? (int)shape.Diameter + 2 : shape.Box.Width);
         Tables = new PairTables(highest + 1, settings.Tables);
         var copies = ImmutableArray.CreateBuilder<int>();
         for (var item = 0; item < task.Items.Length; item++)
@@ -63,7 +67,7 @@ internal sealed class SearchScene
     /// <summary>The item of every copy, in order of item and copy.</summary>
     public ImmutableArray<int> Copies { get; }
 
-    /// <summary>Width of the widest box of all shapes, steps.</summary>
+    /// <summary>Width of the widest box of all shapes, steps; of those that are turned further on the way, in any turn.</summary>
     public int WidestBox { get; }
 
     /// <summary>First copy and number of copies of each item.</summary>
@@ -83,6 +87,20 @@ internal sealed class SearchScene
 
     /// <summary>The shape of a placement of the start lay, whose turn need not be one that is searched.</summary>
     public PreparedShape ShapeOf(NestingPlacement placement) => _startShapes[placement with { Shift = default }];
+
+    /// <summary>Whether a shape may be turned a little further than it is prepared.</summary>
+    public bool MayTurn(PreparedShape shape) => !shape.IsFlaw && _poles[shape.Item] is not null;
+
+    /// <summary>A shape turned to another angle; null where the item may not lie so.</summary>
+    public PreparedShape? Turned(PreparedShape shape, double degrees)
+    {
+        var turns = _task.Items[shape.Item].Turns;
+        return turns.IsFree || TurnChoices.IsWithin(turns, degrees)
+            ? ShapePreparer.Prepare(_task, new NestingPlacement(shape.Item, degrees, default, shape.Mirrored), _poles[shape.Item]!)
+            : null;
+    }
+
+    private static bool MayTurn(NestingItem item) => item.Turns.IsFree || item.Turns.Within > 0;
 
     private Dictionary<NestingPlacement, PreparedShape> StartShapes(NestingTask task, NestingLayout? start)
     {

@@ -60,6 +60,15 @@ internal sealed record SearchSettings
     /// <summary>Contacts tried along one axis, nearest first.</summary>
     public int ContactTries { get; init; } = 8;
 
+    /// <summary>First step of turning a copy that may lie in any turn, degrees; 0 turns to the prepared turns only.</summary>
+    public double FirstTurn { get; init; } = 2;
+
+    /// <summary>Last step of turning, degrees.</summary>
+    public double LastTurn { get; init; } = 0.1;
+
+    /// <summary>One of so many searches for a place ends with turning: making a shape costs as much as many places.</summary>
+    public int TurnEvery { get; init; } = 4;
+
     /// <summary>Place evaluations of one worker in one work unit.</summary>
     public int EvaluationsPerUnit { get; init; } = 50_000;
 }

@@ -48,7 +48,11 @@ internal static class ShapePreparer
     /// <param name="index">Number the shape is to have.</param>
     public static PreparedShape Prepare(NestingTask task, NestingPlacement pose, int index) => Build(task, pose, Poles(task, pose.Item), index);
 
-    private static List<PoleFinder.Pole> Poles(NestingTask task, int item)
+    /// <summary>The shape of one pose whose item's circles are known.</summary>
+    public static PreparedShape Prepare(NestingTask task, NestingPlacement pose, List<PoleFinder.Pole> poles) => Build(task, pose, poles, PreparedShape.NoIndex);
+
+    /// <summary>Circles inside an item, as drawn.</summary>
+    public static List<PoleFinder.Pole> Poles(NestingTask task, int item)
     {
         var asDrawn = new NestingPlacement(item, 0, default);
         var rings = Grown(task, asDrawn).Select(ring => ring.Select(p => new[] { p.X, p.Y }).ToArray()).ToArray();

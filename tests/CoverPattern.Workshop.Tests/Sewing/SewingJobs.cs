@@ -151,6 +151,6 @@ internal static class SewingJobs
         Assert.Empty(panels.Faults);
         var openings = OpeningLayer.Lay(job, frame, shell);
         var cut = HubStops.Shorten(job, shell, Subdivider.Cut(shell, SeamPlanner.Plan(job, shell, panels), openings.Regions));
-        return PieceFinisher.Finish(job, shell, cut, PanelFlattener.Flatten(cut), [.. WindowPieces.Make(job, openings.Windows), .. HubPatchPieces.Make(job, shell, cut)]);
+        return PieceFinisher.Finish(job, shell, cut, PanelFlattener.Flatten(cut), [.. WindowPieces.Make(job, openings.Windows), .. OpeningPieces.Make(openings, cut), .. HubPatchPieces.Make(job, shell, cut)]);
     }
 }

@@ -10,16 +10,24 @@ internal static class CoarseOutline
     // Forty-eight tangents stand off a circle of 325 mm by 0.7 mm at most.
     private const int MostCorners = 48;
 
+    // A ring with an edge longer than this many mean edges is no circle: evenly chosen edges could miss it.
+    private const double LongestStep = 4;
+
     // Outward by this much, more than what rounding to the grid takes away in two turns, millimetres.
     private const double Margin = 0.004;
 
-    /// <summary>A ring on the grid that holds the given one: made of some of its edges where it is convex with many corners, else the same.</summary>
+    /// <summary>A ring on the grid that holds the given one: made of some of its edges where it is round with many corners, smoothed where a curve is a part of it, else the same.</summary>
     /// <param name="ring">On the grid, counter-clockwise.</param>
     public static ImmutableArray<Point2> Around(ImmutableArray<Point2> ring)
     {
-        if (ring.Length <= MostCorners || !IsConvex(ring))
+        if (ring.Length <= MostCorners)
         {
             return ring;
+        }
+
+        if (!IsConvex(ring) || Longest(ring) > LongestStep * Rings.Perimeter(ring) / ring.Length)
+        {
+            return SmoothOutline.Around(ring, MostCorners);
         }
 
         var edges = Enumerable.Range(0, MostCorners).Select(i => Line(ring, (int)((long)ring.Length * i / MostCorners))).ToArray();
@@ -33,6 +41,8 @@ internal static class CoarseOutline
     }
 
     private static Point2 Meet((Point2 On, Point2 Along) left, (Point2 On, Point2 Along) right) => Lines.Meet(left.On, left.Along, right.On, right.Along);
+
+    private static double Longest(ImmutableArray<Point2> ring) => Enumerable.Range(0, ring.Length).Max(i => Point2.Distance(ring[i], ring[(i + 1) % ring.Length]));
 
     /// <summary>Whether every corner turns left, and so that the chosen edges still turn by less than a half turn each.</summary>
     private static bool IsConvex(ImmutableArray<Point2> ring) => Enumerable.Range(0, ring.Length).All(i =>

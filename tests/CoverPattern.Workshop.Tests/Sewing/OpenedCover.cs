@@ -1,0 +1,284 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+
+namespace CoverPattern.Workshop.Tests.Sewing;
+
+/// <summary>Sews up a cover with one opening of any outline, from pieces.json alone: rims, partners, sheet, areas.</summary>
+internal sealed class OpenedCover
+{
+    private const double AreaShare = 1e-6;
+    private const double CornerError = 0.00069;
+
+    // A drawn curve is this near to its outline, by the promise of the openings' page; a corner moves with the grid, millimetres.
+    private const double OnOutline = 0.03;
+
+    private readonly SewnFile file;
+    private readonly OpeningOrder order;
+    private readonly Dictionary<string, SewnPattern> patterns;
+    private readonly Dictionary<string, SewnPiece> pieces;
+    private readonly Dictionary<string, List<TrueCell>> cells;
+    private readonly List<LaidFacet> laid = [];
+    private readonly List<string> faults = [];
+
+    private OpenedCover(SewnFile file, SewingOrder cover, OpeningOrder order)
+    {
+        (this.file, this.order) = (file, order);
+        patterns = file.Patterns.ToDictionary(pattern => pattern.Id);
+        pieces = file.Pieces.ToDictionary(piece => piece.Label);
+        cells = TrueOpening.CellsOf(TrueCover.Build(cover.Sizes), order);
+    }
+
+    /// <summary>Everything that does not fit; empty when the cover can be sewn.</summary>
+    internal static IReadOnlyList<string> Faults(string text, SewingOrder cover, OpeningOrder order)
+    {
+        var opened = new OpenedCover(SewnFile.Read(text), cover, order);
+        foreach (var piece in opened.file.Pieces.Where(piece => piece.Facets.Count > 0))
+        {
+            opened.Lay(piece);
+        }
+
+        opened.HoldCells();
+        foreach (var piece in opened.file.Pieces)
+        {
+            opened.HoldPartners(piece);
+        }
+
+        opened.HoldRim();
+        opened.HoldAreas();
+        return opened.faults;
+    }
+
+    /// <summary>Lays every facet of a piece on one of the cells left of its face.</summary>
+    private void Lay(SewnPiece piece)
+    {
+        var pattern = patterns[piece.Pattern];
+        LaidFacet[]? best = null;
+        var found = double.PositiveInfinity;
+        foreach (var first in Ways(piece, pattern, 0))
+        {
+            var all = new List<LaidFacet> { first };
+            for (var facet = 1; facet < pattern.Facets.Count; facet++)
+            {
+                if (Ways(piece, pattern, facet).OrderBy(way => Apart(all, way)).FirstOrDefault() is { } way)
+                {
+                    all.Add(way);
+                }
+            }
+
+            var cost = Enumerable.Range(1, all.Count - 1).Sum(i => Apart(all[..i], all[i]));
+            if (all.Count == pattern.Facets.Count && cost < found)
+            {
+                (best, found) = ([.. all], cost);
+            }
+        }
+
+        if (best is null || best.Any(facet => !(facet.Way.Error <= Tolerances.OnCover)) || !(found <= pattern.Facets.Count * Tolerances.OnCover))
+        {
+            faults.Add(FormattableString.Invariant($"Piece {piece.Label} does not lie on the cover: {best?.Max(facet => facet.Way.Error):0.####} mm off, folds {found:0.####} mm apart."));
+        }
+
+        laid.AddRange(best ?? []);
+    }
+
+    private IEnumerable<LaidFacet> Ways(SewnPiece piece, SewnPattern pattern, int facet)
+    {
+        FlatPoint[] keys = [.. pattern.Facets[facet].Where(corner => IsKey(pattern, corner))];
+        var ways = (cells.GetValueOrDefault(piece.Facets[facet]) ?? []).Where(cell => cell.Face.Corners.Count == keys.Length)
+            .SelectMany(cell => Placement.AllOf(keys, piece.Mirrored, cell.Face).Select(way => new LaidFacet(piece, pattern, facet, keys, cell, way))).ToArray();
+        var least = ways.Select(way => way.Way.Error).DefaultIfEmpty(0).Min();
+        return ways.Where(way => way.Way.Error <= Math.Max(Tolerances.OnCover, least));
+    }
+
+    /// <summary>Whether a corner of a facet is an end of an edge or fold; points along a rim are not.</summary>
+    private static bool IsKey(SewnPattern pattern, FlatPoint corner) =>
+        pattern.Runs.Any(run => pattern.SewLine[run.From].DistanceTo(corner) <= Tolerances.SamePlace)
+        || pattern.Folds.Any(fold => Math.Min(fold.From.DistanceTo(corner), fold.To.DistanceTo(corner)) <= Tolerances.SamePlace);
+
+    /// <summary>How far common corners of facets lie apart in space.</summary>
+    private static double Apart(List<LaidFacet> laid, LaidFacet facet) => facet.Keys.Max(corner => laid
+        .Where(other => other.Keys.Any(key => key.DistanceTo(corner) <= Tolerances.SamePlace))
+        .Select(other => other.Way.Lift(corner).DistanceTo(facet.Way.Lift(corner))).DefaultIfEmpty(0).Max());
+
+    private void HoldCells()
+    {
+        foreach (var (label, wanted) in cells)
+        {
+            foreach (var cell in wanted.Where(cell => laid.Count(facet => facet.Cell == cell) != 1))
+            {
+                faults.Add($"A part of {label} is covered {laid.Count(facet => facet.Cell == cell)} times.");
+            }
+        }
+    }
+
+    private void HoldPartners(SewnPiece piece)
+    {
+        var pattern = patterns[piece.Pattern];
+        for (var i = 0; i < piece.Runs.Count; i++)
+        {
+            var (run, sewn) = (RunOf(pattern, i), piece.Runs[i]);
+            if (sewn.Partner is null)
+            {
+                if (run.Role == "seam" || (run.Role == "rim" && order.Lap is not null))
+                {
+                    faults.Add($"{piece.Label} run {i} ({sewn.Arc}) has no partner.");
+                }
+
+                continue;
+            }
+
+            if (!pieces.TryGetValue(sewn.Partner, out var other) || sewn.PartnerRun >= other.Runs.Count || other.Runs[sewn.PartnerRun] is not { } back || back.Partner != piece.Label || back.PartnerRun != i || back.Arc != sewn.Arc)
+            {
+                faults.Add($"{piece.Label} run {i} is joined to {sewn.Partner}, which is not joined to it.");
+                continue;
+            }
+
+            var opposite = RunOf(patterns[other.Pattern], sewn.PartnerRun);
+            var (path, otherPath) = (PathOf(pattern, i), PathOf(patterns[other.Pattern], sewn.PartnerRun));
+            HoldLengths($"{sewn.Arc} between {piece.Label} and {other.Label}:", (run, path), (opposite, otherPath));
+            HoldMarks($"{sewn.Arc} between {piece.Label} and {other.Label}:", (pattern, i, run), (patterns[other.Pattern], sewn.PartnerRun));
+            if (run.Role == "seam")
+            {
+                HoldPlace(piece, path, other, otherPath, sewn.Arc);
+            }
+        }
+    }
+
+    private void HoldLengths(string name, (SewnRun Run, FlatPoint[] Path) here, (SewnRun Run, FlatPoint[] Path) there)
+    {
+        double LengthOf(FlatPoint[] path) => path.Skip(1).Select((point, i) => path[i].DistanceTo(point)).Sum();
+        if (!(Math.Abs(here.Run.LengthMm - there.Run.LengthMm) <= Tolerances.PartnerLength) || !(Math.Abs(LengthOf(here.Path) - here.Run.LengthMm) <= Tolerances.PartnerLength))
+        {
+            faults.Add(FormattableString.Invariant($"{name} {here.Run.LengthMm} mm are to be sewn to {there.Run.LengthMm} mm, drawn {LengthOf(here.Path)} mm."));
+        }
+
+        // Step by step the two sides of a rim are one line.
+        var steps = here.Path.Skip(1).Select((point, i) => here.Path[i].DistanceTo(point)).ToArray();
+        var others = there.Path.Skip(1).Select((point, i) => there.Path[i].DistanceTo(point)).Reverse().ToArray();
+        if (steps.Length != others.Length || steps.Zip(others).Any(pair => !(Math.Abs(pair.First - pair.Second) <= Tolerances.SamePlace)))
+        {
+            faults.Add($"{name} the two sides bend at other places.");
+        }
+    }
+
+    private void HoldMarks(string name, (SewnPattern Pattern, int Index, SewnRun Run) here, (SewnPattern Pattern, int Index) there)
+    {
+        double[] MarksOf(SewnPattern pattern, int run) => [.. pattern.Notches.Where(notch => notch.Run == run).Select(notch => notch.AtMm).Order()];
+        var (marks, others) = (MarksOf(here.Pattern, here.Index), MarksOf(there.Pattern, there.Index));
+        if (marks.Length != others.Length || (marks.Length == 0 && here.Run.LengthMm > 300)
+            || marks.Zip(others.Reverse()).Any(pair => !(Math.Abs(pair.First + pair.Second - here.Run.LengthMm) <= Tolerances.Notch)))
+        {
+            faults.Add($"{name} {marks.Length} marks do not meet {others.Length}.");
+        }
+    }
+
+    private void HoldPlace(SewnPiece piece, FlatPoint[] path, SewnPiece other, FlatPoint[] otherPath, string arc)
+    {
+        var (from, to, back, end) = (Lift(piece, path[0], path[^1]), Lift(piece, path[^1], path[0]), Lift(other, otherPath[0], otherPath[^1]), Lift(other, otherPath[^1], otherPath[0]));
+        if (from is null || to is null || back is null || end is null || !(Math.Max(from.Value.DistanceTo(end.Value), to.Value.DistanceTo(back.Value)) <= Tolerances.OnCover))
+        {
+            faults.Add($"{arc} between {piece.Label} and {other.Label}: the edges do not lie at one place.");
+        }
+    }
+
+    /// <summary>A corner in space, by the facet that has another corner too.</summary>
+    private SpacePoint? Lift(SewnPiece piece, FlatPoint corner, FlatPoint beside)
+    {
+        bool Has(LaidFacet facet, FlatPoint point) => facet.Keys.Any(key => key.DistanceTo(point) <= Tolerances.SamePlace);
+        return laid.Where(facet => facet.Piece == piece && Has(facet, corner)).OrderByDescending(facet => Has(facet, beside)).FirstOrDefault()?.Way.Lift(corner);
+    }
+
+    /// <summary>Every point of every rim lies on the outline, and the rim's pieces hang together all round.</summary>
+    private void HoldRim()
+    {
+        var ends = new List<SpacePoint>();
+        foreach (var piece in file.Pieces.Where(piece => piece.Facets.Count > 0))
+        {
+            var pattern = patterns[piece.Pattern];
+            foreach (var i in Enumerable.Range(0, piece.Runs.Count).Where(i => RunOf(pattern, i).Role == "rim"))
+            {
+                var path = PathOf(pattern, i);
+                if (!(Math.Abs(RunOf(pattern, i).AllowanceMm - order.TurnUnder) <= Tolerances.SamePlace))
+                {
+                    faults.Add($"{piece.Label}: the rim has {RunOf(pattern, i).AllowanceMm} mm to turn under.");
+                }
+
+                SpacePoint?[] lifted = [.. path.Select(point => OnRim(piece, point))];
+                if (lifted.Any(point => point is null))
+                {
+                    faults.Add($"{piece.Label}: a point of the rim is on none of its facets, or off the outline.");
+                    continue;
+                }
+
+                if (i < pattern.Runs.Count)
+                {
+                    ends.Add(lifted[0]!.Value);
+                    ends.Add(lifted[^1]!.Value);
+                }
+            }
+        }
+
+        // A rim that reaches the finished edge has two ends there; all others meet another end.
+        var single = ends.Where((end, i) => ends.Where((_, j) => j != i).All(other => !(other.DistanceTo(end) <= Tolerances.OnCover))).ToArray();
+        if (single.Any(end => !IsOnHem(end)))
+        {
+            faults.Add($"{single.Length} ends of the rim meet nothing.");
+        }
+    }
+
+    private bool IsOnHem(SpacePoint point) => cells.Values.SelectMany(list => list).Select(cell => cell.Whole).Any(face => Enumerable.Range(0, face.Corners.Count)
+        .Where(i => face.Edges[i].Neighbour is null)
+        .Any(i => Off(face.Corners[i], face.Corners[(i + 1) % face.Corners.Count], point) <= Tolerances.OnCover));
+
+    private static double Off(SpacePoint from, SpacePoint to, SpacePoint point) => from.DistanceTo(point) + to.DistanceTo(point) - from.DistanceTo(to);
+
+    /// <summary>A point of a rim in space; null when it is not on the outline in any facet of the piece that has it.</summary>
+    private SpacePoint? OnRim(SewnPiece piece, FlatPoint point) => laid
+        .Where(facet => facet.Piece == piece && facet.Cell.Plane.Count > 0)
+        .Where(facet => facet.Pattern.Facets[facet.Facet].Any(corner => corner.DistanceTo(point) <= Tolerances.SamePlace) || facet.Pattern.Cutouts.Any(cutout => cutout.Rim.Contains(point)))
+        .Select(facet => (Lifted: facet.Way.Lift(point), facet.Cell))
+        .Where(entry => Math.Abs(order.Beyond(entry.Cell.ToPlane(entry.Lifted))) <= OnOutline)
+        .Select(entry => (SpacePoint?)entry.Lifted).FirstOrDefault();
+
+    /// <summary>Cloth and sheet: each sums to what it has to cover.</summary>
+    private void HoldAreas()
+    {
+        var cloth = file.Pieces.Where(piece => piece.Facets.Count > 0).Select(piece => patterns[piece.Pattern]).ToArray();
+        Hold("cloth", cloth, cells.Values.SelectMany(list => list).Sum(cell => cell.Area));
+        if (order.Lap is { } lap)
+        {
+            var sheets = file.Pieces.Where(piece => patterns[piece.Pattern].Kind == "pane").Select(piece => patterns[piece.Pattern]).ToArray();
+            Hold("sheet", sheets, cells.Values.SelectMany(list => list.Select(cell => cell.Whole).Distinct()).Sum(face => face.Area) - cells.Values.SelectMany(list => list).Sum(cell => cell.Area));
+            if (sheets.Any(sheet => sheet.Runs.Any(run => !(Math.Abs(run.AllowanceMm - lap) <= Tolerances.SamePlace))))
+            {
+                faults.Add("a sheet does not reach beyond the rim by its lap.");
+            }
+        }
+    }
+
+    private void Hold(string what, SewnPattern[] sewn, double truth)
+    {
+        var area = sewn.Sum(pattern => FlatPoint.AreaOf(pattern.SewLine) + pattern.Cutouts.Sum(cutout => FlatPoint.AreaOf(cutout.Rim)));
+        var girth = sewn.Sum(pattern => pattern.Runs.Sum(run => run.LengthMm) + pattern.Cutouts.Sum(cutout => cutout.Run.LengthMm));
+
+        // Chords of the drawn curve leave a little out, two thirds of their rise along the rim.
+        var curve = sewn.Sum(pattern => pattern.Runs.Where(run => run.Role == "rim").Sum(run => run.LengthMm) + pattern.Cutouts.Sum(cutout => cutout.Run.LengthMm)) * OnOutline * 2 / 3;
+        if (!(Math.Abs(area - truth) <= Math.Max(AreaShare * truth, (CornerError * girth / 2) + curve)))
+        {
+            faults.Add(FormattableString.Invariant($"The {what} covers {area} mm2, not {truth} mm2."));
+        }
+    }
+
+    private static SewnRun RunOf(SewnPattern pattern, int run) => run < pattern.Runs.Count ? pattern.Runs[run] : pattern.Cutouts[run - pattern.Runs.Count].Run;
+
+    /// <summary>The points of a run in order, both ends included.</summary>
+    private static FlatPoint[] PathOf(SewnPattern pattern, int index)
+    {
+        var (run, ring) = (RunOf(pattern, index), index < pattern.Runs.Count ? pattern.SewLine : pattern.Cutouts[index - pattern.Runs.Count].Rim);
+        var steps = run.From == run.To ? ring.Count : (run.To - run.From + ring.Count) % ring.Count;
+        return [.. Enumerable.Range(run.From, steps + 1).Select(corner => ring[corner % ring.Count])];
+    }
+
+    /// <summary>A facet of a piece on its cell.</summary>
+    private sealed record LaidFacet(SewnPiece Piece, SewnPattern Pattern, int Facet, FlatPoint[] Keys, TrueCell Cell, Placement Way);
+}

@@ -1,0 +1,49 @@
+using System;
+
+namespace CoverPattern.Workshop.Tests.Sewing;
+
+/// <summary>One opening that was ordered, about the middle of a facet; lengths in millimetres.</summary>
+/// <param name="Facet">Label of the facet that holds its middle.</param>
+/// <param name="Right">How far right of the facet's incentre.</param>
+/// <param name="Up">How far above it.</param>
+/// <param name="Turned">Counter-clockwise, degrees.</param>
+/// <param name="IsCarried">Whether it has its exact size along the cloth; else it is seen square to the facet.</param>
+internal sealed record OpeningOrder(string Facet, double Right, double Up, double Turned, bool IsCarried)
+{
+    /// <summary>Width and height of the box that it fills.</summary>
+    internal required (double Width, double Height) Size { get; init; }
+
+    /// <summary>Radius of its corners; half of both for a circle, 0 for a rectangle.</summary>
+    internal double Corner { get; init; }
+
+    internal double TurnUnder { get; init; } = 15;
+
+    /// <summary>How far the sheet reaches beyond the rim; null where there is none.</summary>
+    internal double? Lap { get; init; }
+
+    /// <summary>Area of the outline in its plane.</summary>
+    internal double Area => (Size.Width * Size.Height) - ((4 - Math.PI) * Corner * Corner);
+
+    /// <summary>Distance of a point of the opening's plane from its outline; negative inside.</summary>
+    internal double Beyond(FlatPoint point)
+    {
+        var (sin, cos) = Math.SinCos(Turned * Math.PI / 180);
+        var own = new FlatPoint((cos * point.X) + (sin * point.Y), (cos * point.Y) - (sin * point.X));
+        var (x, y) = (Math.Abs(own.X) - (Size.Width / 2) + Corner, Math.Abs(own.Y) - (Size.Height / 2) + Corner);
+        return new FlatPoint(Math.Max(x, 0), Math.Max(y, 0)).Length + Math.Min(Math.Max(x, y), 0) - Corner;
+    }
+
+    /// <summary>The point of the outline in a direction from its middle: halved until nothing is left.</summary>
+    internal FlatPoint OnOutline(double angle)
+    {
+        var (near, far) = (0.0, Size.Width + Size.Height);
+        var along = new FlatPoint(Math.Cos(angle), Math.Sin(angle));
+        for (var i = 0; i < 60; i++)
+        {
+            var middle = (near + far) / 2;
+            (near, far) = Beyond(middle * along) < 0 ? (middle, far) : (near, middle);
+        }
+
+        return near * along;
+    }
+}

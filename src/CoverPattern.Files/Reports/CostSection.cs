@@ -15,7 +15,7 @@ internal static class CostSection
         var (estimate, ruler) = (result.Estimate, Ruler.Of(result.Job));
         if (!estimate.Buying.IsEmpty)
         {
-            page.Line("h3", "To buy");
+            page.Line("h3", "Cloth to buy");
             page.Table("numbers", ["What", "For the lays " + ruler.LongUnit, "Spare " + ruler.LongUnit, "Of width " + ruler.Unit], Buying(estimate, ruler));
             page.Line("p", "Spare: 5 % for mistakes and half a metre of test strip, a cloth counted as one roll (common practice, no source). It is in no other number.", ("class", "small"));
         }
@@ -36,14 +36,7 @@ internal static class CostSection
     }
 
     private static IEnumerable<string[]> Buying(Estimate estimate, Ruler ruler) => estimate.Buying
-        .Select(cloth => new[] { "Cloth " + cloth.Cloth, ruler.Long(cloth.LaysMm), ruler.Long(cloth.SpareMm), ruler.Of(cloth.RollWidthMm) })
-        .Concat(estimate.Total.Notions.Select(notion => new[]
-        {
-            $"{(notion.What == "zip" ? "Zip" : "Binding")} for {notion.MakeUp} ({Printed.Count(notion.Count)} seams)",
-            ruler.Long(notion.LengthMm),
-            "none",
-            notion.WidthMm > 0 ? ruler.Of(notion.WidthMm) : string.Empty,
-        }));
+        .Select(cloth => new[] { "Cloth " + cloth.Cloth, ruler.Long(cloth.LaysMm), ruler.Long(cloth.SpareMm), ruler.Of(cloth.RollWidthMm) });
 
     private static string[] Row(CostLine line) =>
     [

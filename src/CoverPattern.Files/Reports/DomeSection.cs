@@ -11,7 +11,7 @@ internal static class DomeSection
     public static void Write(PageWriter page, Result result)
     {
         page.Line("h2", "The cover", ("class", "page"));
-        page.Line("p", "Lines are the edges of the cloth over the struts; only what faces the onlooker is drawn; the skirt is grey. At each base hub stands its raise over the lowest base hub, hub centre to hub centre, in mm. A facet F1.07 is covered by the piece P1.07: row 1 from the deck up, seventh place counter-clockwise seen from above. A number alone is the place in its row, where there is no room for more.");
+        page.Line("p", $"Lines are the edges of the cloth over the struts; only what faces the onlooker is drawn; the skirt is grey. At each base hub stands its raise over the lowest base hub, hub centre to hub centre, in {Ruler.Of(result.Job).Unit}. A facet F1.07 is covered by the piece P1.07: row 1 from the deck up, seventh place counter-clockwise seen from above. A number alone is the place in its row, where there is no room for more.");
         DomeView[] views = [.. Views(result)];
         var spread = SpreadPlan.Draw(result);
         foreach (var view in views)

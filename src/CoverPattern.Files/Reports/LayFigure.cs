@@ -27,6 +27,8 @@ internal static class LayFigure
 
     private const double RoundStrip = 100;
     private const double MarkEvery = 500;
+    private const double MarkEveryFeet = 609.6;
+    private const double Stroke = 1.6;
 
     private static readonly double[] Scales = [30, 25, 22, 20, 18, 15];
 
@@ -36,40 +38,42 @@ internal static class LayFigure
     /// <summary>One figure a strip, with what its keys stand for.</summary>
     /// <param name="lay">The lay.</param>
     /// <param name="set">The pieces it places.</param>
-    public static (ImmutableArray<(Figure Figure, ImmutableArray<string> Keys)> Strips, double Scale) Draw(Lay lay, PieceSet set)
+    /// <param name="ruler">How lengths are printed.</param>
+    public static (ImmutableArray<(Figure Figure, ImmutableArray<string> Keys)> Strips, double Scale) Draw(Lay lay, PieceSet set, Ruler ruler)
     {
         var laid = LaidPiece.Of(lay, set);
         var scale = Scale(lay, laid);
         var strips = Math.Max(1, (int)Math.Ceiling(lay.LengthMm / (StripWidth * scale)));
         var length = Math.Ceiling(lay.LengthMm / strips / RoundStrip) * RoundStrip;
-        var lines = LayDrawing.Draw(lay, set).LinesOnSheet().Where(line => Shown.Contains(line.Layer))
+        var lines = LayDrawing.Draw(lay, set).LinesOnSheet().Where(line => Shown.Contains(line.Layer) && !(ruler.IsInches && line.Layer == DrawingLayers.Scale))
             .Select(line => (line, Low: line.Points.Min(p => p.X), High: line.Points.Max(p => p.X))).ToArray();
         return ([.. Enumerable.Range(0, strips).Select(i =>
         {
             var (low, high) = (i * length, Math.Min((i + 1) * length, lay.LengthMm));
             var seen = lines.Where(entry => entry.High >= low - (Beside * scale) && entry.Low <= high + (Beside * scale)).Select(entry => entry.line);
             var window = new Box2(new Point2(low / scale, 0), new Point2(high / scale, lay.RollWidthMm / scale));
-            return Strip(seen, laid, window, (scale, lay.FaceDown));
+            return Strip(seen, laid, window, (scale, lay.FaceDown, ruler));
         })], scale);
     }
 
-    private static (Figure Figure, ImmutableArray<string> Keys) Strip(IEnumerable<DrawnLine> lines, ImmutableArray<LaidPiece> laid, Box2 window, (double Scale, bool IsFaceDown) look)
+    private static (Figure Figure, ImmutableArray<string> Keys) Strip(IEnumerable<DrawnLine> lines, ImmutableArray<LaidPiece> laid, Box2 window, (double Scale, bool IsFaceDown, Ruler Ruler) look)
     {
         var scale = look.Scale;
         var near = laid.Where(piece => piece.High / scale > window.Low.X && piece.Low / scale < window.High.X).ToArray();
-        var (from, to) = (Printed.Metres(window.Low.X * scale), Printed.Metres(window.High.X * scale));
+        var (from, to) = (look.Ruler.Long(window.Low.X * scale), look.Ruler.Long(window.High.X * scale));
         var (names, keys) = Names(near, window, scale);
         var figure = new Figure(
-            $"{from} m to {to} m from the cut end; pieces seen from {(look.IsFaceDown ? "inside, as the cloth lies face down" : "outside")}",
+            $"{from} {look.Ruler.LongUnit} to {to} {look.Ruler.LongUnit} from the cut end; pieces seen from {(look.IsFaceDown ? "inside, as the cloth lies face down" : "outside")}",
             new Box2(window.Low - new Point2(Beside, Below), window.High + new Point2(Beside, 1)),
             [
                 .. lines.Select(line => new FigureLine(SmallPattern.Style(line.Layer), ImmutableArray.CreateRange(line.Points, p => (1 / scale) * p), line.IsClosed)),
                 .. near.SelectMany(piece => piece.Grain(1 / scale)),
                 .. near.Select(piece => Diamond((1 / scale) * piece.FirstCorner)),
+                .. Strokes(window, scale, look.Ruler),
                 new FigureLine("break", [window.Low, new Point2(window.Low.X, window.High.Y)], IsClosed: false),
                 new FigureLine("break", [new Point2(window.High.X, window.Low.Y), window.High], IsClosed: false),
             ],
-            [.. names, .. Metres(window, scale)]);
+            [.. names, .. Marks(window, scale, look.Ruler)]);
         return (figure, keys);
     }
 
@@ -98,13 +102,22 @@ internal static class LayFigure
     private static FigureLine Diamond(Point2 at) => new(
         "dot", [at + new Point2(Dot, 0), at + new Point2(0, Dot), at - new Point2(Dot, 0), at - new Point2(0, Dot)], IsClosed: true);
 
-    private static IEnumerable<FigureText> Metres(Box2 window, double scale)
+    private static IEnumerable<FigureText> Marks(Box2 window, double scale, Ruler ruler) => Places(window, scale, ruler).Select(at => new FigureText(
+        "note", ruler.IsInches ? Printed.Number(2 * at / MarkEveryFeet, 0) + " ft" : Printed.Number(at / 1000, 1) + " m", new Point2(at / scale, -3.6), TextHeight, 0, TextAnchor.Middle));
+
+    private static IEnumerable<double> Places(Box2 window, double scale, Ruler ruler)
     {
-        for (var at = Math.Ceiling(window.Low.X * scale / MarkEvery) * MarkEvery; at <= window.High.X * scale; at += MarkEvery)
+        var every = ruler.IsInches ? MarkEveryFeet : MarkEvery;
+        for (var at = Math.Ceiling(window.Low.X * scale / every) * every; at <= window.High.X * scale; at += every)
         {
-            yield return new FigureText("note", Printed.Number(at / 1000, 1) + " m", new Point2(at / scale, -3.6), TextHeight, 0, TextAnchor.Middle);
+            yield return at;
         }
     }
+
+    /// <summary>Strokes at the marks of a roll measured in feet; those of metres stand in the drawing already.</summary>
+    private static IEnumerable<FigureLine> Strokes(Box2 window, double scale, Ruler ruler) => ruler.IsInches
+        ? Places(window, scale, ruler).Select(at => new FigureLine("scale", [new Point2(at / scale, 0), new Point2(at / scale, -Stroke)], IsClosed: false))
+        : [];
 
     /// <summary>The smallest drawing in which every name can be read that can be read in the largest.</summary>
     private static double Scale(Lay lay, ImmutableArray<LaidPiece> laid)

@@ -33,7 +33,7 @@ internal static class LaySection
             page.Line("p", words);
         }
 
-        var (strips, scale) = LayFigure.Draw(lay, set);
+        var (strips, scale) = LayFigure.Draw(lay, set, ruler);
         page.Line("p", FormattableString.Invariant(
             $"Cloth lies face {(lay.FaceDown ? "down, so the pieces are drawn mirrored: as they lie on the table" : "up")}. Cut {ruler.EnoughWithUnit(lay.LengthMm)} off a roll {ruler.WithUnit(lay.RollWidthMm)} wide; usable {ruler.WithUnit(lay.UsableWidthMm)} in the middle; {ruler.WithUnit(lay.EndAllowanceMm)} free at each end; {ruler.WithUnit(lay.SpacingMm)} between pieces. {lay.PieceCount} pieces. Scale about 1:{scale:0}."));
         foreach (var (strip, keys) in strips)

@@ -1,6 +1,5 @@
 using System.Linq;
 using CoverPattern.Patterns.Frames;
-using CoverPattern.Patterns.Jobs;
 using CoverPattern.Patterns.Shells;
 
 namespace CoverPattern.Patterns.Tests.Shells;

@@ -6,7 +6,6 @@ using System.Text.Json;
 using System.Text.RegularExpressions;
 using CoverPattern.Files.Dxf;
 using CoverPattern.Files.Exchange;
-using CoverPattern.Geometry;
 using CoverPattern.Patterns.Jobs;
 
 namespace CoverPattern.Files.Jobs;

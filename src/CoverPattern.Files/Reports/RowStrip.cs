@@ -48,7 +48,7 @@ internal sealed record RowStrip(string Name, bool IsCap, ImmutableArray<RowFace>
         [
             .. facets.Chunk(size).Select(part =>
             {
-                var labels = part.Select(face => Shell.SkirtLabel(face.Label)).ToHashSet(StringComparer.Ordinal);
+                var labels = part.SelectMany(face => Enumerable.Range(1, facets.Length).Select(chord => Shell.SkirtLabel(face.Label, chord))).ToHashSet(StringComparer.Ordinal);
                 return part.Concat(Faces.Where(face => labels.Contains(face.Label))).ToImmutableArray();
             }),
         ];

@@ -29,8 +29,8 @@ internal sealed class LayMaker(Job job, Cloth cloth, Dictionary<string, Pattern>
         };
 
     /// <summary>The lay: each placement gets a stack of its kind.</summary>
-    /// <param name="stacks">All stacks of the task, in the order in which the lay lists them.</param>
-    /// <param name="layout">Where outlines lie; not every stack need lie there.</param>
+    /// <param name="stacks">All stacks of the task, in the order in which the lay lists them; items are counted among them.</param>
+    /// <param name="layout">Where outlines lie; of a kind of which fewer lie there the first stacks are taken, of some kinds perhaps none.</param>
     /// <param name="spot">Where the lay begins.</param>
     /// <param name="stay">Stacks that have their place already, by top label.</param>
     public Lay Finish(ImmutableArray<PieceStack> stacks, NestingLayout layout, LaySpot spot, IReadOnlyDictionary<string, NestingPlacement> stay)

@@ -104,14 +104,7 @@ internal sealed class RollPlan(
 
         var kinds = LayMaker.Kinds(fitting);
         var layout = nest(maker.TaskOf(kinds, spot), kinds, limit);
-        return layout.Placements.IsEmpty ? null : maker.Finish(Chosen(kinds, fitting, layout), layout, spot, NoneStay);
-    }
-
-    /// <summary>Of each kind the first stacks, as many as lie.</summary>
-    private static ImmutableArray<PieceStack> Chosen(PieceStack[][] kinds, ImmutableArray<PieceStack> stacks, NestingLayout layout)
-    {
-        var taken = kinds.SelectMany((kind, item) => kind.Take(layout.Placements.Count(place => place.Item == item))).Select(stack => stack.Top.Label).ToHashSet(StringComparer.Ordinal);
-        return [.. stacks.Where(stack => taken.Contains(stack.Top.Label))];
+        return layout.Placements.IsEmpty ? null : maker.Finish(fitting, layout, spot, NoneStay);
     }
 
     private double RoomOn(int roll, double fromMm) =>

@@ -62,6 +62,25 @@ public sealed class LayWishesTests
     }
 
     [Fact]
+    public void Plan_TableOnWhichNoneOfTheFirstKindLies_NamesTheOthersRightly()
+    {
+        // Nine boxes leave less than 100 mm across and along: the small piece, first in the list, goes on the second lay with the other three.
+        ImmutableArray<Point2> small = [new(0, 0), new(100, 0), new(100, 100), new(0, 100)];
+        var pieces = new PieceSet(
+            [Twelve.Patterns[0], Twelve.Patterns[0] with { Id = "T02", SewLine = small, CutLine = small, Facets = [small], Quantity = 1 }],
+            [Twelve.Pieces[0] with { Label = "A1", Pattern = "T02" }, .. Twelve.Pieces]);
+        var job = Job();
+        job = job with { Lay = job.Lay with { Table = Mm(1300) } };
+
+        var lays = Plan(job, pieces);
+
+        Assert.Equal([9, 4], lays.Select(lay => lay.Placements.Length));
+        Assert.Equal("A1", lays[1].Placements[0].Piece);
+        Assert.Empty(LayProof.Check(lays, pieces));
+        Assert.Empty(OrderProof.Check(job, lays, pieces));
+    }
+
+    [Fact]
     public void Plan_TableShorterThanAPiece_NamesPieceAndRoom()
     {
         var job = Job();

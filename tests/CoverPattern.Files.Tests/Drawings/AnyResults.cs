@@ -97,7 +97,7 @@ internal static class AnyResults
 
         var openings = OpeningLayer.Lay(job, frame, shell);
         var plan = SeamPlanner.Plan(job, shell, panels);
-        if (SeamWishCheck.Faults(job, shell, plan).Any() || openings.Faults.Any() || OpeningSeamCheck.Faults(job, shell, plan, openings.Windows).Any() || SplashCheck.Faults(job, shell, openings.Windows).Any())
+        if (SeamWishCheck.Faults(job, shell, plan).Any() || openings.Faults.Any() || OpeningSeamCheck.Faults(job, shell, plan, openings.Windows).Any() || OpeningSeamCheck.Faults(job, shell, plan, openings.Openings).Any() || SplashCheck.Faults(job, shell, openings.Windows).Any())
         {
             return null;
         }

@@ -58,7 +58,7 @@ internal static class PatternFigure
         foreach (var cutout in pattern.Cutouts)
         {
             ImmutableArray<Point2> hole = [.. cutout.CutLine.Reverse().Select(small.Apply)];
-            var words = $"{cutout.Purpose} {RoundShapes.Diameter(cutout.Rim, ruler)}";
+            var words = $"{cutout.Purpose} {RoundShapes.ShortSize(cutout.Rim, ruler)}";
             Add(texts, FreeText.First(HoleHeights.SelectMany(height => FreeText.Inside(hole, new FigureText("side", words, default, height, 0, TextAnchor.Middle))), taken));
         }
 

@@ -12,6 +12,9 @@ internal static class RoundShapes
     // Corners of the polygon that stands for the circle in which a name is written.
     private const int NameCorners = 16;
 
+    // Circles are drawn this near to their radius, millimetres, with half a step of the grid.
+    private const double OffCircle = 0.03;
+
     /// <summary>Where the name of a pattern is written: its main face; in an added or pierced piece the free circle of the label.</summary>
     public static ImmutableArray<Point2> NameRoom(Pattern pattern) => pattern.Cutouts.IsEmpty && !pattern.Facets.IsEmpty
         ? pattern.Facets[0]
@@ -27,4 +30,19 @@ internal static class RoundShapes
 
     /// <summary>Diameter of the circle of a ring's area, in print.</summary>
     public static string Diameter(ImmutableArray<Point2> ring, Ruler ruler) => ruler.Of(2 * Math.Sqrt(Math.Abs(Rings.SignedArea(ring)) / Math.PI));
+
+    /// <summary>What a closed line is, in print: a circle by its diameter, anything else by the box that it fills as drawn.</summary>
+    public static string Size(ImmutableArray<Point2> ring, Ruler ruler) => IsCircle(ring) ? $"circle of diameter {Diameter(ring, ruler)}" : $"curve as drawn, {Box(ring, ruler)}";
+
+    /// <summary>The same in few words.</summary>
+    public static string ShortSize(ImmutableArray<Point2> ring, Ruler ruler) => IsCircle(ring) ? Diameter(ring, ruler) : Box(ring, ruler);
+
+    /// <summary>Whether all corners are as far from the middle as the circle of the ring's area has it.</summary>
+    public static bool IsCircle(ImmutableArray<Point2> ring)
+    {
+        var (middle, radius) = (Rings.Bounds(ring).Centre, Math.Sqrt(Math.Abs(Rings.SignedArea(ring)) / Math.PI));
+        return ring.All(corner => Math.Abs(Point2.Distance(corner, middle) - radius) <= OffCircle);
+    }
+
+    private static string Box(ImmutableArray<Point2> ring, Ruler ruler) => $"{ruler.Of(Rings.Bounds(ring).Width)} x {ruler.Of(Rings.Bounds(ring).Height)}";
 }

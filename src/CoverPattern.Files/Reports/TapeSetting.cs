@@ -44,10 +44,10 @@ internal static class TapeSetting
         var corners = Corners(pattern);
         if (pattern.Runs.Any(run => run.IsClosed))
         {
-            yield return $"Circle of diameter {RoundShapes.Diameter(pattern.SewLine, lengths.Ruler)}";
+            yield return $"{char.ToUpperInvariant(RoundShapes.Size(pattern.SewLine, lengths.Ruler)[0])}{RoundShapes.Size(pattern.SewLine, lengths.Ruler)[1..]}";
             foreach (var cutout in pattern.Cutouts)
             {
-                yield return $"Hole for {cutout.Purpose}: circle of diameter {RoundShapes.Diameter(cutout.Rim, lengths.Ruler)} about the same centre";
+                yield return $"Hole for {cutout.Purpose}: {RoundShapes.Size(cutout.Rim, lengths.Ruler)} about the same centre";
             }
 
             yield break;
@@ -70,7 +70,7 @@ internal static class TapeSetting
 
         foreach (var cutout in pattern.Cutouts)
         {
-            yield return $"Hole for {cutout.Purpose}: circle of diameter {RoundShapes.Diameter(cutout.Rim, lengths.Ruler)}, centre {Centre(cutout, bottom.From)} and {Centre(cutout, bottom.To)}";
+            yield return $"Hole for {cutout.Purpose}: {RoundShapes.Size(cutout.Rim, lengths.Ruler)}, centre {Centre(cutout, bottom.From)} and {Centre(cutout, bottom.To)}";
         }
 
         string Centre(Cutout cutout, int corner) =>

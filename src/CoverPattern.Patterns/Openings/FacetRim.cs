@@ -15,6 +15,9 @@ namespace CoverPattern.Patterns.Openings;
 /// </remarks>
 internal sealed class FacetRim
 {
+    // A corner this near to an edge lies on it: rounding of double arithmetic at 100 m, millimetres.
+    private const double OnEdge = 1e-6;
+
     private readonly ClippedShell surface;
     private readonly double margin;
     private readonly HashSet<int> faces;
@@ -41,17 +44,51 @@ internal sealed class FacetRim
                 return stop;
             }
 
-            if (!rim.IsEmpty && rim[^1].Face != side[0].Face)
+            if (rim.IsEmpty)
+            {
+                rim = side;
+                continue;
+            }
+
+            if (rim[^1].Face == side[0].Face)
+            {
+                rim = RimLayer.Joined(rim, side);
+                continue;
+            }
+
+            if (Corner(rim[^1], side[0]) is not { } corner)
             {
                 return Refused(WalkStop.AtCorner, side[0].Face);
             }
 
-            rim = rim.IsEmpty ? side : RimLayer.Joined(rim, side);
+            rim = [.. rim[..^1], corner.End, corner.Begin, .. side[1..]];
         }
 
-        return rim.Length > 1 && rim[0].Face != rim[^1].Face
-            ? Refused(WalkStop.AtCorner, rim[0].Face)
-            : RimLayer.Checked(surface, new RimLaying(RimLayer.Closed(rim), WalkStop.Arrived, string.Empty, 0));
+        if (rim[0].Face == rim[^1].Face)
+        {
+            return RimLayer.Checked(surface, new RimLaying(RimLayer.Closed(rim), WalkStop.Arrived, string.Empty, 0));
+        }
+
+        return Corner(rim[^1], rim[0]) is { } last
+            ? RimLayer.Checked(surface, new RimLaying([last.Begin, .. rim[1..^1], last.End], WalkStop.Arrived, string.Empty, 0))
+            : Refused(WalkStop.AtCorner, rim[0].Face);
+    }
+
+    /// <summary>Where two sides meet on the very edge between their last faces: the corner is the crossing; null when it is not on it.</summary>
+    private (RimStretch End, RimStretch Begin)? Corner(RimStretch end, RimStretch begin)
+    {
+        var edge = surface.Shell.Faces[end.Face].Edges.Intersect(surface.Shell.Faces[begin.Face].Edges).DefaultIfEmpty(-1).First();
+        if (edge < 0)
+        {
+            return null;
+        }
+
+        var (from, to) = surface.Ends(end.Face, edge);
+        var crossing = new LinePoint(edge, -1, Point2.Dot(end.Points[^1] - from, to - from) / Point2.Dot(to - from, to - from));
+        var (here, there) = (surface.Place(end.Face, crossing), surface.Place(begin.Face, crossing));
+        return Math.Max(Point2.Distance(here, end.Points[^1]), Point2.Distance(there, begin.Points[0])) > OnEdge
+            ? null
+            : (end with { Points = [.. end.Points[..^1], here], Leave = crossing }, begin with { Points = [there, .. begin.Points[1..]], Enter = crossing });
     }
 
     private RimLaying Refused(WalkStop stop, int face) => new([], stop, surface.Shell.Faces[face].Label, 0);

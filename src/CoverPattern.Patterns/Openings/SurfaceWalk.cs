@@ -79,7 +79,8 @@ internal sealed class SurfaceWalk
         {
             var (from, step) = (clip.Corners[i], clip.After(i) - clip.Corners[i]);
             var (here, there) = (Point2.Cross(step, At - from), Point2.Cross(step, end - from));
-            if (there >= 0 || there >= here)
+            // An end on the edge itself is inside: rounding must not send the walk to and fro over it.
+            if (there >= -OnePoint * step.Length || there >= here)
             {
                 continue;
             }

@@ -23,7 +23,7 @@ public static class SubdivisionCheck
 
     private static IEnumerable<Notice> Slivers(Shell shell, Subdivision cut)
     {
-        var kept = cut.Patches.Select(patch => patch.Face).ToImmutableHashSet();
+        var kept = cut.Insides.Prepend(cut).SelectMany(part => part.Patches).Select(patch => patch.Face).ToImmutableHashSet();
         var dropped = shell.Faces.Where((face, i) => !kept.Contains(i) && face.Nodes.Any(node => shell.Nodes[node].AboveHem > 0)).ToArray();
         if (dropped.Length > 0)
         {

@@ -18,6 +18,7 @@ internal sealed class OpenedCover
     private readonly Dictionary<string, SewnPattern> patterns;
     private readonly Dictionary<string, SewnPiece> pieces;
     private readonly Dictionary<string, List<TrueCell>> cells;
+    private readonly double onCover;
     private readonly List<LaidFacet> laid = [];
     private readonly List<string> faults = [];
 
@@ -27,6 +28,9 @@ internal sealed class OpenedCover
         patterns = file.Patterns.ToDictionary(pattern => pattern.Id);
         pieces = file.Pieces.ToDictionary(piece => piece.Label);
         cells = TrueOpening.CellsOf(TrueCover.Build(cover.Sizes), order);
+
+        // A chord this near to its arc crosses a line farther along it the flatter it comes.
+        onCover = Math.Max(Tolerances.OnCover, OnOutline / cells.Values.SelectMany(list => list).Min(cell => cell.Steepness));
     }
 
     /// <summary>Everything that does not fit; empty when the cover can be sewn.</summary>
@@ -73,7 +77,7 @@ internal sealed class OpenedCover
             }
         }
 
-        if (best is null || best.Any(facet => !(facet.Way.Error <= Tolerances.OnCover)) || !(found <= pattern.Facets.Count * Tolerances.OnCover))
+        if (best is null || best.Any(facet => !(facet.Way.Error <= onCover)) || !(found <= pattern.Facets.Count * onCover))
         {
             faults.Add(FormattableString.Invariant($"Piece {piece.Label} does not lie on the cover: {best?.Max(facet => facet.Way.Error):0.####} mm off, folds {found:0.####} mm apart."));
         }
@@ -87,7 +91,7 @@ internal sealed class OpenedCover
         var ways = (cells.GetValueOrDefault(piece.Facets[facet]) ?? []).Where(cell => cell.Face.Corners.Count == keys.Length)
             .SelectMany(cell => Placement.AllOf(keys, piece.Mirrored, cell.Face).Select(way => new LaidFacet(piece, pattern, facet, keys, cell, way))).ToArray();
         var least = ways.Select(way => way.Way.Error).DefaultIfEmpty(0).Min();
-        return ways.Where(way => way.Way.Error <= Math.Max(Tolerances.OnCover, least));
+        return ways.Where(way => way.Way.Error <= Math.Max(onCover, least));
     }
 
     /// <summary>Whether a corner of a facet is an end of an edge or fold; points along a rim are not.</summary>
@@ -175,7 +179,7 @@ internal sealed class OpenedCover
     private void HoldPlace(SewnPiece piece, FlatPoint[] path, SewnPiece other, FlatPoint[] otherPath, string arc)
     {
         var (from, to, back, end) = (Lift(piece, path[0], path[^1]), Lift(piece, path[^1], path[0]), Lift(other, otherPath[0], otherPath[^1]), Lift(other, otherPath[^1], otherPath[0]));
-        if (from is null || to is null || back is null || end is null || !(Math.Max(from.Value.DistanceTo(end.Value), to.Value.DistanceTo(back.Value)) <= Tolerances.OnCover))
+        if (from is null || to is null || back is null || end is null || !(Math.Max(from.Value.DistanceTo(end.Value), to.Value.DistanceTo(back.Value)) <= onCover))
         {
             faults.Add($"{arc} between {piece.Label} and {other.Label}: the edges do not lie at one place.");
         }
@@ -219,7 +223,7 @@ internal sealed class OpenedCover
         }
 
         // A rim that reaches the finished edge has two ends there; all others meet another end.
-        var single = ends.Where((end, i) => ends.Where((_, j) => j != i).All(other => !(other.DistanceTo(end) <= Tolerances.OnCover))).ToArray();
+        var single = ends.Where((end, i) => ends.Where((_, j) => j != i).All(other => !(other.DistanceTo(end) <= onCover))).ToArray();
         if (single.Any(end => !IsOnHem(end)))
         {
             faults.Add($"{single.Length} ends of the rim meet nothing.");
@@ -228,7 +232,7 @@ internal sealed class OpenedCover
 
     private bool IsOnHem(SpacePoint point) => cells.Values.SelectMany(list => list).Select(cell => cell.Whole).Any(face => Enumerable.Range(0, face.Corners.Count)
         .Where(i => face.Edges[i].Neighbour is null)
-        .Any(i => Off(face.Corners[i], face.Corners[(i + 1) % face.Corners.Count], point) <= Tolerances.OnCover));
+        .Any(i => Off(face.Corners[i], face.Corners[(i + 1) % face.Corners.Count], point) <= onCover));
 
     private static double Off(SpacePoint from, SpacePoint to, SpacePoint point) => from.DistanceTo(point) + to.DistanceTo(point) - from.DistanceTo(to);
 

@@ -57,7 +57,7 @@ public class OpeningSewingTests
         [
             (Dome, new OpeningOrder("F3.07", 0, 0, 0, IsCarried: true) { Size = (400, 400), Corner = 200, Lap = 15 }),
             (Dome, new OpeningOrder("F1.05", 0, -280, 0, IsCarried: true) { Size = (500, 900) }),
-            (Dome, new OpeningOrder("F3.07", 0, 0, 10, IsCarried: false) { Size = (2700, 2500), Corner = 300 }),
+            (Dome, new OpeningOrder("F3.07", 0, 0, 10, IsCarried: false) { Size = (2900, 2600), Corner = 300 }),
             (wide with { Panels = [new PanelWish(PanelForm.Bands)] }, OverSeams),
             (wide with { Panels = [new PanelWish(PanelForm.Bands)] }, new OpeningOrder("F2.03", 300, -20, 5, IsCarried: true) { Size = (900, 420), Lap = 20 }),
             (wide with { Panels = [new PanelWish(PanelForm.Gores)] }, new OpeningOrder("F1.05", 0, -250, 3, IsCarried: true) { Size = (600, 1000), Corner = 100 }),

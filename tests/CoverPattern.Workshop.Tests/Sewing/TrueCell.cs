@@ -9,6 +9,9 @@ namespace CoverPattern.Workshop.Tests.Sewing;
 /// <param name="Whole">The whole face.</param>
 internal sealed record TrueCell(TrueFace Face, double Area, IReadOnlyList<FlatPoint> Plane, TrueFace Whole)
 {
+    /// <summary>Sine of the flattest angle under which the rim crosses the face's border; 1 where it does not.</summary>
+    internal double Steepness { get; init; } = 1;
+
     /// <summary>A point of the face in the plane of the opening.</summary>
     internal FlatPoint ToPlane(SpacePoint point)
     {

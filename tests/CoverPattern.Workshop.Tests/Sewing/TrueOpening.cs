@@ -99,7 +99,15 @@ internal static class TrueOpening
         FlatPoint[] border = [At(from), .. between.Select(corner => plane[corner]), At(to)];
         var rim = Enumerable.Range(1, (10 * Samples) - 1).Select(i => order.OnOutline(begin - (sweep * i / (10 * Samples))));
         var own = face with { Corners = [On(from), .. between.Select(corner => face.Corners[corner]), On(to)] };
-        return new TrueCell(own, FlatPoint.AreaOf([.. border, .. rim]) / squeeze, plane, face);
+        double Steepness((int Edge, double Share, bool Leaves) gate)
+        {
+            // How fast the border leaves the outline, by the distance a hundredth of a millimetre to both sides.
+            var step = plane[(gate.Edge + 1) % count] - plane[gate.Edge];
+            var along = (0.01 / step.Length) * step;
+            return Math.Abs(order.Beyond(At(gate) + along) - order.Beyond(At(gate) - along)) / 0.02;
+        }
+
+        return new TrueCell(own, FlatPoint.AreaOf([.. border, .. rim]) / squeeze, plane, face) { Steepness = Math.Min(Steepness(from), Steepness(to)) };
     }
 
     /// <summary>Where an edge crosses the outline, each with whether it leaves the opening there.</summary>

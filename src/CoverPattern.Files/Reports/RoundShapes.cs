@@ -14,6 +14,7 @@ internal static class RoundShapes
 
     // Circles are drawn this near to their radius, millimetres, with half a step of the grid.
     private const double OffCircle = 0.03;
+    private const int FewestCorners = 24;
 
     /// <summary>Where the name of a pattern is written: its main face; in an added or pierced piece the free circle of the label.</summary>
     public static ImmutableArray<Point2> NameRoom(Pattern pattern) => pattern.Cutouts.IsEmpty && !pattern.Facets.IsEmpty
@@ -37,11 +38,12 @@ internal static class RoundShapes
     /// <summary>The same in few words.</summary>
     public static string ShortSize(ImmutableArray<Point2> ring, Ruler ruler) => IsCircle(ring) ? Diameter(ring, ruler) : Box(ring, ruler);
 
-    /// <summary>Whether all corners are as far from the middle as the circle of the ring's area has it.</summary>
+    /// <summary>Whether it has many corners, all equally far from the middle.</summary>
     public static bool IsCircle(ImmutableArray<Point2> ring)
     {
-        var (middle, radius) = (Rings.Bounds(ring).Centre, Math.Sqrt(Math.Abs(Rings.SignedArea(ring)) / Math.PI));
-        return ring.All(corner => Math.Abs(Point2.Distance(corner, middle) - radius) <= OffCircle);
+        var middle = Rings.Bounds(ring).Centre;
+        var distances = ring.Select(corner => Point2.Distance(corner, middle)).ToArray();
+        return ring.Length >= FewestCorners && distances.Max() - distances.Min() <= OffCircle;
     }
 
     private static string Box(ImmutableArray<Point2> ring, Ruler ruler) => $"{ruler.Of(Rings.Bounds(ring).Width)} x {ruler.Of(Rings.Bounds(ring).Height)}";

@@ -1,20 +1,16 @@
 using System;
 using System.Collections.Immutable;
 using System.Linq;
-using System.Threading;
 using CoverPattern.Geometry;
 using CoverPattern.Patterns.Jobs;
 using CoverPattern.Patterns.Pieces;
-using CoverPattern.Patterns.Seams;
+using static CoverPattern.Lays.Tests.BoxLays;
 
 namespace CoverPattern.Lays.Tests;
 
-/// <summary>Flaws, grades, rolls, table, plies, and lays that a job names.</summary>
+/// <summary>Flaws, grades, rolls, table, plies.</summary>
 public sealed class LayWishesTests
 {
-    // Boxes of 400 x 300 of one pattern as drawn; on 970 mm of usable width three lie side by side. The ends take 20 mm each, the spacing is 3 mm.
-    private static readonly PieceSet Twelve = Boxes(12);
-
     [Fact]
     public void Plan_FlawAtTheCutEnd_IsLeftToPiecesThatBearIt()
     {
@@ -198,86 +194,6 @@ public sealed class LayWishesTests
     }
 
     [Fact]
-    public void Plan_KeptLays_AreUsedAsTheyAre()
-    {
-        var job = Job();
-        var lay = Plan(job, Twelve).Single();
-        // Two columns further along than need be: nobody who searches would leave that.
-        var loose = lay with { Placements = [.. lay.Placements.Select(place => Left(place) > 500 ? place with { X = place.X + 700 } : place)] };
-
-        var kept = Plan(job with { Lay = job.Lay with { Keep = Earlier(loose) } }, Twelve).Single();
-
-        Assert.True(loose.Placements.SequenceEqual(kept.Placements));
-        Assert.Equal(LayOrigin.Kept, kept.Making.Origin);
-        Assert.Equal(lay.LengthMm + 700, kept.LengthMm, tolerance: 1e-6);
-    }
-
-    public static TheoryData<string, Func<Lay, Lay>> WrongKept => new()
-    {
-        { "overlap", lay => lay with { Placements = lay.Placements.SetItem(1, lay.Placements[0] with { Piece = lay.Placements[1].Piece }) } },
-        { "lies on no lay", lay => lay with { Placements = lay.Placements.RemoveAt(3) } },
-        { "No piece of cloth canvas is called", lay => lay with { Placements = lay.Placements.SetItem(0, lay.Placements[0] with { Piece = "P99" }) } },
-        { "turned by 90 degrees", lay => lay with { Placements = lay.Placements.SetItem(0, new Placement("P01", 4000, 500, 90, false)) } },
-        { "wrong side up", lay => lay with { Placements = lay.Placements.SetItem(0, new Placement("P01", 4000, 500, 0, true)) } },
-        { "allowed are 20.0000", lay => lay with { Placements = lay.Placements.SetItem(0, lay.Placements[0] with { Y = -5 }) } },
-    };
-
-    [Theory]
-    [MemberData(nameof(WrongKept))]
-    public void Plan_KeptLaysThatAreWrong_AreRefusedWithTheReason(string reason, Func<Lay, Lay> plant)
-    {
-        var job = Job();
-        var planted = plant(Plan(job, Twelve).Single());
-
-        var fault = Assert.Throws<EarlierLaysRefusedException>(() => Plan(job with { Lay = job.Lay with { Keep = Earlier(planted) } }, Twelve));
-
-        Assert.Contains(reason, fault.Message, StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void Plan_LaysToStartFrom_AreNeverMadeLongerAndLockedPiecesStay()
-    {
-        var job = Job();
-        var lay = Plan(job, Twelve).Single();
-        var loose = lay with { Placements = [.. lay.Placements.Select(place => Left(place) > 500 ? place with { X = place.X + 700 } : place)] };
-        var locked = loose.Placements.First(place => Left(place) > 1000);
-
-        var onward = job with { Lay = job.Lay with { Start = Earlier(loose), Locked = [locked.Piece] } };
-        var again = Plan(onward, Twelve).Single();
-
-        Assert.Contains(locked, again.Placements);
-        Assert.True(again.LengthMm <= lay.LengthMm + 700, $"{again.LengthMm}");
-        Assert.Equal(LayOrigin.Continued, again.Making.Origin);
-        Assert.Empty(OrderProof.Check(onward, [again], Twelve));
-        var moved = again with { Placements = [.. again.Placements.Select(place => place == locked ? place with { Y = place.Y + 1 } : place)] };
-        Assert.Equal(LayFault.Moved, OrderProof.Check(onward, [moved], Twelve).Single().Fault);
-    }
-
-    [Fact]
-    public void Plan_LaysToStartFromWithAPieceMore_LayItToo()
-    {
-        var job = Job();
-        var lay = Plan(job, Boxes(11)).Single();
-
-        var again = Plan(job with { Lay = job.Lay with { Start = Earlier(lay) } }, Twelve).Single();
-
-        Assert.Equal(12, again.Placements.Length);
-        Assert.Empty(LayProof.Check([again], Twelve));
-    }
-
-    [Fact]
-    public void Plan_LockedPiecesThatClash_AreRefused()
-    {
-        var job = Job();
-        var lay = Plan(job, Twelve).Single();
-        var planted = lay with { Placements = lay.Placements.SetItem(1, lay.Placements[0] with { Piece = "P02" }) };
-
-        var fault = Assert.Throws<EarlierLaysRefusedException>(() => Plan(job with { Lay = job.Lay with { Start = Earlier(planted), Locked = ["P01", "P02"] } }, Twelve));
-
-        Assert.Contains("cannot stay beside", fault.Message, StringComparison.Ordinal);
-    }
-
-    [Fact]
     public void Plan_GrainThatMayRunOff_IsProvedAndPlantedTurnsAreFound()
     {
         var job = Samples.Job(Samples.Canvas);
@@ -305,31 +221,5 @@ public sealed class LayWishesTests
         // 4 % longer is told, 3 % is not.
         Assert.Contains(LayNotices.Of(job, [lay with { Making = lay.Making with { TightMm = lay.LengthMm / 1.04 } }], Twelve), notice => notice.Code == "by-hand-longer");
         Assert.DoesNotContain(LayNotices.Of(job, [lay with { Making = lay.Making with { TightMm = lay.LengthMm / 1.03 } }], Twelve), notice => notice.Code == "by-hand-longer");
-    }
-
-    private static ImmutableArray<Lay> Plan(Job job, PieceSet pieces) => LayPlanner.Plan(job, pieces, null, CancellationToken.None);
-
-    private static Job Job(params ImmutableArray<RollWish> rolls)
-    {
-        var job = Samples.Job(Samples.Canvas with { Rolls = rolls }, isFaceDown: false);
-        return job with { Lay = job.Lay with { Effort = 1 } };
-    }
-
-    private static RollWish Roll(double millimetres) => new("", Mm(millimetres), []);
-
-    private static Measure Mm(double millimetres) => Samples.Mm(millimetres);
-
-    private static double Left(Placement place) => place.TurnDegrees == 0 ? place.X : place.X - 400;
-
-    private static EarlierLays Earlier(Lay lay) => new(
-        "old.json",
-        [new EarlierLay(lay.Cloth, lay.Number, [.. lay.Placements.Select(place => new EarlierPlace(place.Piece, place.Under, place.X, place.Y, place.TurnDegrees, place.Mirrored))]) { Roll = lay.Roll, FromMm = lay.FromMm, Plies = lay.Plies }]);
-
-    private static PieceSet Boxes(int count)
-    {
-        ImmutableArray<Point2> box = [new(0, 0), new(400, 0), new(400, 300), new(0, 300)];
-        ImmutableArray<EdgeRun> runs = [.. Enumerable.Range(0, 4).Select(i => new EdgeRun(i, (i + 1) % 4, EdgeRole.Raw, "c1", string.Empty, EdgeSide.None, i % 2 == 0 ? 400 : 300, 0))];
-        var pattern = new Pattern("T01", "canvas", PieceKind.Facet, count, box, box, runs, [], [], [], [], [], new(default, new(9, 0)), [box], new(150, 100), 20);
-        return new PieceSet([pattern], [.. Enumerable.Range(1, count).Select(i => new Piece(FormattableString.Invariant($"P{i:00}"), "T01", false, [.. Enumerable.Range(0, 4).Select(k => new PieceRun(FormattableString.Invariant($"E{i}.{k}"), EdgeRole.Raw, Partner: null))], ["F1"]))]);
     }
 }

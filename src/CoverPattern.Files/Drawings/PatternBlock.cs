@@ -20,7 +20,9 @@ internal static class PatternBlock
             new DrawnLine(DrawingLayers.Cut, pattern.CutLine, IsClosed: true),
             new DrawnLine(DrawingLayers.Sew, pattern.SewLine, IsClosed: true),
             .. pattern.Cutouts.Select(cutout => new DrawnLine(DrawingLayers.InnerCut, cutout.CutLine, IsClosed: true)),
-            .. pattern.Cutouts.Select(cutout => new DrawnLine(DrawingLayers.Sew, cutout.Rim, IsClosed: true)),
+            // A rim that is its own cut line, a bare edge, is drawn once.
+            .. pattern.Cutouts.Where(cutout => !cutout.Rim.SequenceEqual(cutout.CutLine))
+                .Select(cutout => new DrawnLine(DrawingLayers.Sew, cutout.Rim, IsClosed: true)),
             .. pattern.Lines.Select(Path),
             .. pattern.Notches.Select(Stroke),
             .. pattern.Folds.Select(fold => Straight(DrawingLayers.Fold, fold.From, fold.To)),

@@ -46,7 +46,7 @@ internal static class MeasuringPictures
         Span(lines, texts, "7", "to top of nut", new Point2(133, 6.5), new Point2(133, 14), down: 0);
         texts.Add(Written("hub centre", new Point2(112, -1), TextAnchor.Middle));
         lines.Add(Line("leader", new Point2(113, 1), new Point2(122.5, 6)));
-        return new Figure("Struts and hubs, measures 1, 2 and 7", new Box2(new Point2(-4, -14), new Point2(178, 32)), lines.ToImmutable(), texts.ToImmutable());
+        return new Figure("Struts and hubs, measures 1, 2 and 7", new Box2(new Point2(-4, -14), new Point2(182, 32)), lines.ToImmutable(), texts.ToImmutable());
     }
 
     /// <summary>On the left the base from above, on the right the frame from the side.</summary>
@@ -74,7 +74,7 @@ internal static class MeasuringPictures
         lines.Add(new FigureLine("head", [Hub(1) + new Point2(5, 2), Hub(1) + new Point2(6.4, 0.6), Hub(1) + new Point2(5.4, -0.2)], IsClosed: true));
         texts.Add(Written("from above", middle + new Point2(0, -33), TextAnchor.Middle));
         Side(lines, texts, new Point2(124, -18));
-        return new Figure("Base and height, measures 3 to 6 and 8", new Box2(new Point2(-4, -37), new Point2(178, 32)), lines.ToImmutable(), texts.ToImmutable());
+        return new Figure("Base and height, measures 3 to 6 and 8", new Box2(new Point2(-4, -37), new Point2(182, 32)), lines.ToImmutable(), texts.ToImmutable());
     }
 
     private static void Side(ImmutableArray<FigureLine>.Builder lines, ImmutableArray<FigureText>.Builder texts, Point2 at)

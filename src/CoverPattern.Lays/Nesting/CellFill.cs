@@ -48,8 +48,10 @@ internal static class CellFill
         NestingLayout? best = null;
         foreach (var (_, counts, cell) in cells.OrderBy(entry => entry.Waste).Take(MostLaidOut))
         {
-            var layout = LaidOut(task, counts, cell);
-            best = best is null || layout.Length < best.Length ? layout : best;
+            if (LaidOut(task, counts, cell) is { } layout && (best is null || layout.Length < best.Length))
+            {
+                best = layout;
+            }
         }
 
         return best;
@@ -99,12 +101,17 @@ internal static class CellFill
         return (Repeats(task, counts) * cell.Length) + (Left(task, counts) * cell.Length / area);
     }
 
-    /// <summary>The cell again and again from where the ends are least ragged, and the rest filled in behind.</summary>
-    private static NestingLayout LaidOut(NestingTask task, ImmutableArray<int> counts, NestingLayout cell)
+    /// <summary>The cell again and again from where the ends are least ragged, and the rest filled in behind; null beyond the grid's reach.</summary>
+    private static NestingLayout? LaidOut(NestingTask task, ImmutableArray<int> counts, NestingLayout cell)
     {
         var repeats = Repeats(task, counts);
         var boxes = cell.Placements.Select(place => Rings.Bounds(place.Apply(task.Items[place.Item].Outline))).ToArray();
         var whole = boxes.Select(box => box.Low.X).Distinct().Select(from => Repeated(cell, boxes, from, repeats)).MinBy(one => one.Length);
+        if (whole.Length > Grid.LargestMillimetres)
+        {
+            return null;
+        }
+
         var table = new OutlineTable(task with { Fixed = whole.Places, Start = null });
         var fill = new StripFill(table, PlaceRule.LeastRight);
         foreach (var item in Enumerable.Range(0, task.Items.Length).OrderByDescending(item => Rings.SignedArea(task.Items[item].Outline)))

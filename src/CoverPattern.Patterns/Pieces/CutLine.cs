@@ -28,8 +28,8 @@ internal static class CutLine
     // Turned-up cloth shorter than this between two gaps holds nothing, millimetres.
     internal const double LeastTab = 20;
 
-    // A corner that lies less than this inside the line without it is none: a two hundredth of a pen line of more cloth, millimetres.
-    private const double LeastInside = 0.005;
+    // A corner that lies less than this inside the line without it is none: three steps of the grid of more cloth, millimetres.
+    private const double LeastInside = 0.003;
 
     // Outside it cloth would be lost: there only what rounding to the grid has made goes, a step and a half of 2^-10 mm.
     private const double LeastOutside = 0.0015;

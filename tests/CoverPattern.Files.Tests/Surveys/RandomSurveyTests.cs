@@ -73,7 +73,8 @@ public class RandomSurveyTests
 
         var cover = Covers.Make(Covers.Over(Survey([.. frame.Hubs.Select(hub => hub.Position)], facets)));
 
-        Assert.Equal(frame.Facets.Length - 1, cover.Pieces.Pieces.Length);
+        // Round the piece's foot the skirt makes inside corners: what else is cut are the patches under their clips.
+        Assert.Equal(frame.Facets.Length - 1, cover.Pieces.Pieces.Count(piece => !piece.Label.EndsWith("-clip", StringComparison.Ordinal)));
         Assert.Equal(frame.Struts.Length - 1, cover.Frame.Struts.Length);
         Assert.Single(cover.Frame.Folds);
         AssertCloses(cover);

@@ -49,19 +49,21 @@ public class BandPieceTests
     }
 
     [Theory]
-    [InlineData(2, 3)]
-    [InlineData(3, 5)]
-    [InlineData(4, 7)]
-    [InlineData(6, 9)]
-    public void Finish_BandsByFifths_GiveOnePatternARow(int frequency, int rows)
+    [InlineData(2, 3, 0)]
+    [InlineData(3, 5, 0)]
+    [InlineData(4, 7, 5)]
+    [InlineData(6, 9, 10)]
+    public void Finish_BandsByFifths_GiveOnePatternARow(int frequency, int rows, int clips)
     {
         var set = Finish(Jobs.Dome(frequency, rows, 3657.6), new PanelWish(PanelForm.Bands));
 
-        // One for each row, and one for the skirt.
-        Assert.Equal(rows + 1, set.Patterns.Length);
-        Assert.All(set.Patterns, pattern => Assert.Equal(5, pattern.Quantity));
-        Assert.Equal(rows, set.Patterns.Count(pattern => pattern.Kind == PieceKind.Band));
-        Assert.Equal(PieceKind.Strip, set.Patterns.Single(pattern => pattern.Kind != PieceKind.Band).Kind);
+        // One for each row, and one for the skirt; besides, patches under the clips of bends that no sector edge takes.
+        var panels = set.Patterns.Where(pattern => pattern.Kind != PieceKind.Patch).ToArray();
+        Assert.Equal(rows + 1, panels.Length);
+        Assert.All(panels, pattern => Assert.Equal(5, pattern.Quantity));
+        Assert.Equal(rows, panels.Count(pattern => pattern.Kind == PieceKind.Band));
+        Assert.Equal(PieceKind.Strip, panels.Single(pattern => pattern.Kind != PieceKind.Band).Kind);
+        Assert.Equal(clips, set.Pieces.Count(piece => piece.Label.EndsWith("-clip", StringComparison.Ordinal)));
     }
 
     [Theory]

@@ -51,6 +51,7 @@ public class SampleTests
         {
             HemDepth = 38,
             ClosingMm = 38.1,
+            SplashMm = 254,
         },
 
         // 5 m across the sphere; hub 25; defaults: ease 0.3 %, drop 60, plain 15, hem 38 + 12.

@@ -13,6 +13,9 @@ public static class SeamPlanner
     // Centres nearer in height than this count as level, millimetres: rounding of double arithmetic at 100 m.
     private const double Level = 1e-6;
 
+    // Centres whose directions from the middle differ from opposite by less than this are opposite, radians: rounding again.
+    private const double Opposite = 1e-9;
+
     /// <summary>Plans every edge of a shell.</summary>
     /// <param name="job">The make-up of seams is read.</param>
     /// <param name="shell">The finished surface.</param>
@@ -20,7 +23,8 @@ public static class SeamPlanner
     /// <returns>
     /// Edges of one face are the hem, edges between two faces of one panel folds unless slit, all others seams. Over lies the
     /// face whose centre is higher, so that water runs off; at equal height, and between two parts of one row that are no
-    /// single facets, the counter-clockwise neighbour, so that uprights all face one way round.
+    /// single facets, the counter-clockwise neighbour, so that uprights all face one way round; of two that lie opposite across
+    /// the middle the one whose label comes later.
     /// </returns>
     public static SeamPlan Plan(Job job, Shell shell, PanelPlan panels)
     {
@@ -82,7 +86,10 @@ public static class SeamPlanner
             return left.Z > right.Z ? edge.Left : edge.Right;
         }
 
-        return Point2.Cross(left.Plan, right.Plan) > 0 ? edge.Right : edge.Left;
+        // Across the middle of the cover neither is the counter-clockwise one: rounding must not choose.
+        var turn = Point2.Cross(left.Plan, right.Plan);
+        var isLater = Math.Abs(turn) > Opposite * left.Plan.Length * right.Plan.Length ? turn > 0 : string.CompareOrdinal(shell.Faces[edge.Right].Label, shell.Faces[edge.Left].Label) > 0;
+        return isLater ? edge.Right : edge.Left;
     }
 
     private static Point3 Centre(Shell shell, int face)

@@ -116,7 +116,8 @@ internal sealed class PatchFaults
             var corner = pattern.SewLine[pattern.Runs[at].From];
             var point = placed.Lift(at, corner);
             var hub = hubs.MinBy(entry => entry.Value.DistanceTo(point));
-            yield return (placed.Piece.Cover, hub.Value.DistanceTo(point) <= Tolerances.OnCover ? hub.Key : "(no hub)", corner.DistanceTo(line.Path[0]), line.Purpose, point);
+            var reach = Tolerances.OnCover + placed.Faces.Sum(face => face.Bend);
+            yield return (placed.Piece.Cover, hub.Value.DistanceTo(point) <= reach ? hub.Key : "(no hub)", corner.DistanceTo(line.Path[0]), line.Purpose, point);
         }
     }
 

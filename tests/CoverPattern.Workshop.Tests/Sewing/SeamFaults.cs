@@ -10,6 +10,9 @@ internal static class SeamFaults
     // Centres nearer in height than this are level, millimetres.
     private const double Level = 1e-6;
 
+    // Centres this near to opposite across the middle are opposite, radians.
+    private const double Opposite = 1e-9;
+
     // Own rule of the patterns' page: a seam longer than this cannot be sewn without a mark on the way, millimetres.
     private const double LongestUnmarked = 300;
 
@@ -70,12 +73,17 @@ internal static class SeamFaults
         }
     }
 
-    /// <summary>The higher face sheds water onto the lower; of level ones, and between parts of one row, the counter-clockwise neighbour lies over.</summary>
+    /// <summary>
+    /// The higher face sheds water onto the lower; of level ones, and between parts of one row, the counter-clockwise neighbour lies over,
+    /// of two opposite across the middle the one with the later label.
+    /// </summary>
     private static bool LiesOver(TrueFace face, TrueFace other, bool isUpright)
     {
         var (centre, otherCentre) = (face.Centre, other.Centre);
-        return !isUpright && Math.Abs(centre.Z - otherCentre.Z) > Level
-            ? centre.Z > otherCentre.Z
-            : (otherCentre.X * centre.Y) - (otherCentre.Y * centre.X) > 0;
+        var turn = (otherCentre.X * centre.Y) - (otherCentre.Y * centre.X);
+        var isOpposite = Math.Abs(turn) <= Opposite * Math.Sqrt(((centre.X * centre.X) + (centre.Y * centre.Y)) * ((otherCentre.X * otherCentre.X) + (otherCentre.Y * otherCentre.Y)));
+        return !isUpright && Math.Abs(centre.Z - otherCentre.Z) > Level ? centre.Z > otherCentre.Z
+            : isOpposite ? string.CompareOrdinal(face.Label, other.Label) > 0
+            : turn > 0;
     }
 }

@@ -163,10 +163,16 @@ internal sealed class FrameSketch
     private static Point3 Centre(ImmutableArray<int> face, ImmutableArray<Hub> hubs) =>
         (1.0 / face.Length) * face.Aggregate(default(Point3), (sum, hub) => sum + hubs[hub].Position);
 
-    /// <summary>Angle from the front, 0 to 2 pi counter-clockwise, in whole hairs, so that places one above the other have the same; a hair before the front counts as the front.</summary>
+    /// <summary>Angle from the front, 0 to 2 pi counter-clockwise, in whole hairs, so that places one above the other have the same; a hair before the front counts as the front, and so does the middle.</summary>
     internal static double Bearing(Point3 position)
     {
         const double hair = 1e-9;
+        // In the middle only rounding would tell a direction.
+        if (Math.Abs(position.X) + Math.Abs(position.Y) <= hair * Math.Abs(position.Z))
+        {
+            return 0;
+        }
+
         var angle = Math.Atan2(position.Y, position.X);
         return Math.Round((angle < -hair ? angle + (2 * Math.PI) : Math.Max(angle, 0)) / hair) * hair;
     }

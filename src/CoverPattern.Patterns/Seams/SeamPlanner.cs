@@ -10,11 +10,8 @@ namespace CoverPattern.Patterns.Seams;
 /// <summary>Decides where pieces are joined and which lies over.</summary>
 public static class SeamPlanner
 {
-    // Centres nearer in height than this count as level, millimetres: rounding of double arithmetic at 100 m.
+    // Centres nearer in height than this count as level, and as in line with the middle, millimetres: rounding of double arithmetic at 100 m.
     private const double Level = 1e-6;
-
-    // Centres whose directions from the middle differ from opposite by less than this are opposite, radians: rounding again.
-    private const double Opposite = 1e-9;
 
     /// <summary>Plans every edge of a shell.</summary>
     /// <param name="job">The make-up of seams is read.</param>
@@ -86,9 +83,9 @@ public static class SeamPlanner
             return left.Z > right.Z ? edge.Left : edge.Right;
         }
 
-        // Across the middle of the cover neither is the counter-clockwise one: rounding must not choose.
+        // On one line with the middle of the cover, or in the middle itself, neither is the counter-clockwise one: rounding must not choose.
         var turn = Point2.Cross(left.Plan, right.Plan);
-        var isLater = Math.Abs(turn) > Opposite * left.Plan.Length * right.Plan.Length ? turn > 0 : string.CompareOrdinal(shell.Faces[edge.Right].Label, shell.Faces[edge.Left].Label) > 0;
+        var isLater = Math.Abs(turn) > Level * Math.Max(left.Plan.Length, right.Plan.Length) ? turn > 0 : string.CompareOrdinal(shell.Faces[edge.Right].Label, shell.Faces[edge.Left].Label) > 0;
         return isLater ? edge.Right : edge.Left;
     }
 

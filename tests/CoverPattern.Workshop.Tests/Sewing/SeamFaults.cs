@@ -10,9 +10,6 @@ internal static class SeamFaults
     // Centres nearer in height than this are level, millimetres.
     private const double Level = 1e-6;
 
-    // Centres this near to opposite across the middle are opposite, radians.
-    private const double Opposite = 1e-9;
-
     // Own rule of the patterns' page: a seam longer than this cannot be sewn without a mark on the way, millimetres.
     private const double LongestUnmarked = 300;
 
@@ -81,7 +78,7 @@ internal static class SeamFaults
     {
         var (centre, otherCentre) = (face.Centre, other.Centre);
         var turn = (otherCentre.X * centre.Y) - (otherCentre.Y * centre.X);
-        var isOpposite = Math.Abs(turn) <= Opposite * Math.Sqrt(((centre.X * centre.X) + (centre.Y * centre.Y)) * ((otherCentre.X * otherCentre.X) + (otherCentre.Y * otherCentre.Y)));
+        var isOpposite = Math.Abs(turn) <= Level * Math.Sqrt(Math.Max((centre.X * centre.X) + (centre.Y * centre.Y), (otherCentre.X * otherCentre.X) + (otherCentre.Y * otherCentre.Y)));
         return !isUpright && Math.Abs(centre.Z - otherCentre.Z) > Level ? centre.Z > otherCentre.Z
             : isOpposite ? string.CompareOrdinal(face.Label, other.Label) > 0
             : turn > 0;

@@ -71,10 +71,15 @@ internal sealed class TrueMesh
         return set.Select((own, facet) => (own, Facets[facet].Label)).GroupBy(entry => entry.own).Where(group => group.Count() > 1).Select(group => group.Select(entry => entry.Label).ToArray());
     }
 
-    /// <summary>Of the corners' centre, counter-clockwise from +x seen from above.</summary>
+    /// <summary>Of the corners' centre, counter-clockwise from +x seen from above; the middle itself counts as the front.</summary>
     internal static double Bearing(IEnumerable<SpacePoint> corners)
     {
         var centre = corners.Aggregate((sum, corner) => sum + corner);
+        if (Math.Abs(centre.X) + Math.Abs(centre.Y) <= SameBearing * Math.Abs(centre.Z))
+        {
+            return 0;
+        }
+
         var angle = Math.Atan2(centre.Y, centre.X);
         return Math.Round((angle < -SameBearing ? angle + (2 * Math.PI) : Math.Max(angle, 0)) / SameBearing) * SameBearing;
     }

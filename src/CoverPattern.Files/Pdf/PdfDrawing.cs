@@ -51,7 +51,7 @@ internal static class PdfDrawing
             }
         }
 
-        var texts = drawing.Texts.Where(text => Meets(Rings.Bounds(DrawingExtent.Corners(text)), area)).ToArray();
+        var texts = drawing.Texts.Where(text => !Rings.Bounds(DrawingExtent.Corners(text)).IsApartFrom(area)).ToArray();
         if (texts.Length > 0)
         {
             page.Clipped(new Box2(corner, corner + (area.High - area.Low)), () => Array.ForEach(texts, text => page.Text(text, shift)));
@@ -60,7 +60,4 @@ internal static class PdfDrawing
 
     /// <summary>The corners of a line, of a closed one with the first repeated.</summary>
     internal static ImmutableArray<Point2> Open(DrawnLine line) => line.IsClosed ? line.Points.Add(line.Points[0]) : line.Points;
-
-    private static bool Meets(Box2 left, Box2 right) =>
-        left.Low.X < right.High.X && right.Low.X < left.High.X && left.Low.Y < right.High.Y && right.Low.Y < left.High.Y;
 }

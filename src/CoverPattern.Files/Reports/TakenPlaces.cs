@@ -36,7 +36,7 @@ internal sealed class TakenPlaces
     public bool IsFree(IReadOnlyList<Point2> corners)
     {
         var box = Rings.Bounds(corners);
-        return places.TrueForAll(place => AreApart(place.Box, box) || AreApart(place.Corners, corners));
+        return places.TrueForAll(place => place.Box.IsApartFrom(box) || AreApart(place.Corners, corners));
     }
 
     /// <summary>Two convex outlines are apart when the normal of one of their edges, or of two points, sees a gap between them.</summary>
@@ -44,9 +44,6 @@ internal sealed class TakenPlaces
         Axes(left).Concat(Axes(right)).Any(axis =>
             left.Max(p => Point2.Dot(p, axis)) <= right.Min(p => Point2.Dot(p, axis))
             || right.Max(p => Point2.Dot(p, axis)) <= left.Min(p => Point2.Dot(p, axis)));
-
-    private static bool AreApart(Box2 left, Box2 right) =>
-        left.High.X <= right.Low.X || right.High.X <= left.Low.X || left.High.Y <= right.Low.Y || right.High.Y <= left.Low.Y;
 
     private static IEnumerable<Point2> Axes(IReadOnlyList<Point2> corners)
     {

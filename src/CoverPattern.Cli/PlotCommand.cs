@@ -32,7 +32,7 @@ internal static class PlotCommand
         var files = Write(ResultReader.Read(wish.Folder), wish);
         ResultFolder.Replace(wish.Out, files, cancel);
         output.WriteLine($"files\t{files.Count}\t{wish.Out}");
-        return ExitCodes.Done;
+        return flags.Keep(words, wish, error);
     }
 
     private static ImmutableSortedDictionary<string, byte[]> Write(StoredResult result, PlotOrder wish) => wish.Form switch

@@ -17,15 +17,12 @@ internal sealed class PlotFlags
     internal const string Dxf = "dxf";
     internal const string Svg = "svg";
     internal const string Exchange = "d6673";
-    private const double ShortestSection = 200;
 
     private readonly Argument<string> folder = new("folder") { Description = "A folder that make wrote." };
     private readonly Option<string> form = new("--as") { Description = "dxf, svg: drawings by layers, a lay file a section; d6673: patterns for other pattern programs; hpgl: HP-GL/2 for pen plotters and knife tables; pdf: true size, lays and patterns on a page each, in tiles too with --sheet; model: a paper model to fold up.", Required = true };
     private readonly Option<string> target = new("--out") { Description = "Folder for the files.", Required = true };
     private readonly Option<string?> section = new("--section") { Description = "Most length the machine takes, such as \"5 m\"; a longer lay is parted where the fewest pieces are." };
-    private readonly Option<PlotOrigin> origin = new("--origin") { Description = "Where the machine counts from." };
-    private readonly Option<bool> farSide = new("--far-side") { Description = "The machine marks the side of the cloth that lies on the table." };
-    private readonly Option<bool> sixteenBit = new("--sixteen-bit") { Description = "The machine counts to 32767 steps only." };
+    private readonly MachineFlags machine = new();
     private readonly Option<string?> sheet = new("--sheet") { Description = "Paper: " + SheetSizes.Allowed + "." };
     private readonly Option<string?> overlap = new("--overlap") { Description = "What neighbouring sheets show alike; 10 mm when left out." };
     private readonly Option<string?> margin = new("--margin") { Description = "Border of a sheet that the printer leaves white; 10 mm when left out." };
@@ -40,20 +37,22 @@ internal sealed class PlotFlags
     {
         form.AcceptOnlyFromAmong(Dxf, Exchange, Hpgl, Pdf, Svg, Model);
         command.Add(folder);
-        foreach (var option in new Option[] { form, target, section, origin, farSide, sixteenBit, sheet, overlap, margin, scale, release, units })
+        foreach (var option in new Option[] { form, target, section, sheet, overlap, margin, scale, release, units })
         {
             command.Add(option);
         }
+
+        machine.AddTo(command);
     }
 
     /// <summary>What was typed; null after the faults have been told.</summary>
     internal PlotOrder? Read(ParseResult words, TextWriter error)
     {
         var faults = new StringWriter();
-        var longest = Length(words, section, ShortestSection, faults);
-        var machine = new PlotMachine(Origin: words.GetValue(origin), MarksFarSide: words.GetValue(farSide), IsSixteenBit: words.GetValue(sixteenBit));
-        var order = new PlotOrder(
-            words.GetRequiredValue(folder), words.GetRequiredValue(target), words.GetRequiredValue(form), new PlotWish(machine, longest), Tiles(words, faults), words.GetValue(scale), words.GetValue(release), words.GetValue(units));
+        var longest = Length(words, section, MachineFile.ShortestSectionMm, faults);
+        var form = words.GetRequiredValue(this.form);
+        var plot = form == Hpgl ? machine.Read(words, longest, faults) : new PlotWish(new PlotMachine(MarkedSide.Up), longest);
+        var order = new PlotOrder(words.GetRequiredValue(folder), words.GetRequiredValue(target), form, plot, Tiles(words, faults), words.GetValue(scale), words.GetValue(release), words.GetValue(units));
         if (words.GetValue(scale) is < 1 or > 1000)
         {
             faults.WriteLine($"--scale: said {words.GetValue(scale)}. A number from 1 to 1000 is allowed, such as 10 for 1:10.");
@@ -62,6 +61,9 @@ internal sealed class PlotFlags
         error.Write(faults);
         return faults.GetStringBuilder().Length == 0 ? order : null;
     }
+
+    /// <summary>Keeps the machine's answers where the order names a file for them that is not there yet.</summary>
+    internal int Keep(ParseResult words, PlotOrder order, TextWriter error) => order.Form == Hpgl ? machine.Keep(words, order.Plot, error) : ExitCodes.Done;
 
     private TileWish? Tiles(ParseResult words, StringWriter faults)
     {

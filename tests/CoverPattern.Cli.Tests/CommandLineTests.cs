@@ -91,7 +91,7 @@ public sealed class CommandLineTests : IDisposable
     {
         await Run("make", Job(SmallJob), "--out", Out);
 
-        var (exit, output, _) = await Run("plot", Out, "--as", "hpgl", "--out", Out + "-plots", "--section", "1 m");
+        var (exit, output, _) = await Run("plot", Out, "--as", "hpgl", "--marks", "Up", "--out", Out + "-plots", "--section", "1 m");
 
         Assert.Equal(0, exit);
         Assert.Contains("files", output, StringComparison.Ordinal);
@@ -107,7 +107,7 @@ public sealed class CommandLineTests : IDisposable
     [InlineData("nowhere", "1 mm", 1, "--section")]
     public async Task Plot_NoResultOrNoLength_SaysSo(string from, string section, int code, string said)
     {
-        var (exit, _, error) = await Run("plot", Path.Combine(folder, from), "--as", "hpgl", "--out", Out + "-plots", "--section", section);
+        var (exit, _, error) = await Run("plot", Path.Combine(folder, from), "--as", "hpgl", "--marks", "Up", "--out", Out + "-plots", "--section", section);
 
         Assert.Equal(code, exit);
         Assert.Contains(said, error, StringComparison.Ordinal);
@@ -119,7 +119,7 @@ public sealed class CommandLineTests : IDisposable
         await Run("make", Job(SmallJob), "--out", Out);
         await File.WriteAllTextAsync(Path.Combine(Out, "pieces.json"), "{ \"formatVersion\": 7 }");
 
-        var (exit, _, error) = await Run("plot", Out, "--as", "hpgl", "--out", Out + "-plots");
+        var (exit, _, error) = await Run("plot", Out, "--as", "hpgl", "--marks", "Up", "--out", Out + "-plots");
 
         Assert.Equal(2, exit);
         Assert.Contains("formatVersion", error, StringComparison.Ordinal);

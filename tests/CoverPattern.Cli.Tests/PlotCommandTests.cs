@@ -31,7 +31,7 @@ public sealed class PlotCommandTests : IDisposable
         await Writes(["--as", "model"], "model.pdf");
         await Writes(["--as", "dxf", "--release", "AC1009"], "lay-canvas.dxf", "patterns.dxf");
         await Writes(["--as", "svg"], "lay-canvas.svg", "patterns.svg");
-        await Writes(["--as", "hpgl"], "lay-canvas.plt");
+        await Writes(["--as", "hpgl", "--marks", "Table"], "lay-canvas.plt");
         await Writes(["--as", "d6673", "--units", "English"], "style.dxf");
     }
 
@@ -69,7 +69,7 @@ public sealed class PlotCommandTests : IDisposable
         Assert.Equal(own["notches"]!.AsArray().Count(notch => (string?)notch!["form"] == "slit"), outside["notches"]!.AsArray().Count);
         var laid = JsonNode.Parse(await File.ReadAllTextAsync(Path.Combine(folder, "both", "lays.json")))!["lays"]!.AsArray().SelectMany(lay => lay!["placements"]!.AsArray()).Select(place => (string)place!["piece"]!).ToArray();
         Assert.Equal(15, laid.Count(label => label.StartsWith("X-", StringComparison.Ordinal)));
-        Assert.Equal(0, (await Run("plot", Path.Combine(folder, "both"), "--as", "hpgl", "--out", Path.Combine(folder, "both-plots"))).Exit);
+        Assert.Equal(0, (await Run("plot", Path.Combine(folder, "both"), "--as", "hpgl", "--marks", "Up", "--out", Path.Combine(folder, "both-plots"))).Exit);
         Assert.Equal(0, (await Run("plot", Path.Combine(folder, "both"), "--as", "model", "--out", Path.Combine(folder, "both-model"))).Exit);
     }
 
@@ -117,6 +117,25 @@ public sealed class PlotCommandTests : IDisposable
 
         Assert.Equal(1, exit);
         Assert.Contains(said, error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Plot_Machine_IsAskedOnce()
+    {
+        await Make();
+        var (machine, result) = (Path.Combine(folder, "plotter.json"), Path.Combine(folder, "out"));
+
+        var asked = await Run("plot", result, "--as", "hpgl", "--machine", machine, "--out", Path.Combine(folder, "none"));
+        var told = await Run("plot", result, "--as", "hpgl", "--machine", machine, "--marks", "Table", "--moves", "Relative", "--section", "500 mm", "--out", Path.Combine(folder, "first"));
+        var kept = await Run("plot", result, "--as", "hpgl", "--machine", machine, "--out", Path.Combine(folder, "second"));
+        var both = await Run("plot", result, "--as", "hpgl", "--machine", machine, "--marks", "Up", "--out", Path.Combine(folder, "none"));
+
+        Assert.Equal((1, 0, 0, 1), (asked.Exit, told.Exit, kept.Exit, both.Exit));
+        Assert.Contains("--marks", asked.Error, StringComparison.Ordinal);
+        Assert.Contains("says it already", both.Error, StringComparison.Ordinal);
+        var files = Directory.EnumerateFiles(Path.Combine(folder, "first")).Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal).ToArray();
+        Assert.True(files.Length > 2);
+        Assert.All(files, file => Assert.Equal(File.ReadAllBytes(Path.Combine(folder, "first", file)), File.ReadAllBytes(Path.Combine(folder, "second", file))));
     }
 
     [Fact]

@@ -30,18 +30,21 @@ public class HpglWriterTests
     }
 
     [Theory]
-    [InlineData(PlotOrigin.Corner, false)]
-    [InlineData(PlotOrigin.Centre, false)]
-    [InlineData(PlotOrigin.Corner, true)]
-    public void Write_Lay_ComesBackStrokeByStroke(PlotOrigin origin, bool marksFarSide)
+    [InlineData(PlotOrigin.Corner, MarkedSide.Up, PenMoves.Absolute)]
+    [InlineData(PlotOrigin.Centre, MarkedSide.Up, PenMoves.Absolute)]
+    [InlineData(PlotOrigin.Corner, MarkedSide.Table, PenMoves.Absolute)]
+    [InlineData(PlotOrigin.Corner, MarkedSide.Up, PenMoves.Relative)]
+    [InlineData(PlotOrigin.Centre, MarkedSide.Table, PenMoves.Relative)]
+    public void Write_Lay_ComesBackStrokeByStroke(PlotOrigin origin, MarkedSide marks, PenMoves moves)
     {
-        var machine = new PlotMachine(1, 2, 3, origin, marksFarSide);
+        var machine = new PlotMachine(marks, 1, 2, 3, origin, moves, IsSixteenBit: moves == PenMoves.Relative);
 
         var read = HpglInterpreter.Read(HpglWriter.Write("lay", Plan.Strokes, Size, machine));
 
-        Point2 Expected(Point2 point) => (marksFarSide ? new Point2(point.X, Size.Y - point.Y) : point)
+        Point2 Expected(Point2 point) => (marks == MarkedSide.Table ? new Point2(point.X, Size.Y - point.Y) : point)
             - (origin == PlotOrigin.Centre ? Point2.Between(default, Size, 0.5) : default);
-        Assert.Equal(Plan.Strokes.Select(stroke => stroke.Points.Length).Sum(), read.Sum(line => line.Points.Length) + (Plan.Strokes.Length - read.Count));
+        var parted = moves == PenMoves.Relative ? Plan.Strokes.Sum(PartsMore) : 0;
+        Assert.Equal(Plan.Strokes.Select(stroke => stroke.Points.Length).Sum() + parted, read.Sum(line => line.Points.Length) + (Plan.Strokes.Length - read.Count));
         var points = read.SelectMany(line => line.Points).ToArray();
         foreach (var stroke in Plan.Strokes)
         {
@@ -52,7 +55,7 @@ public class HpglWriterTests
     [Fact]
     public void Write_Uses_EachTheirPen()
     {
-        var read = HpglInterpreter.Read(HpglWriter.Write("lay", Plan.Strokes, Size, new PlotMachine(4, 5, 6)));
+        var read = HpglInterpreter.Read(HpglWriter.Write("lay", Plan.Strokes, Size, new PlotMachine(MarkedSide.Up, 4, 5, 6)));
 
         double Drawn(int pen) => read.Where(line => line.Pen == pen).Sum(line => line.Points.Zip(line.Points.Skip(1)).Sum(step => Point2.Distance(step.First, step.Second)));
         Assert.Equal(Plan.DrawnMm, Drawn(4), Plan.DrawnMm * 1e-3);
@@ -63,7 +66,7 @@ public class HpglWriterTests
     [Fact]
     public void Write_SixteenBitMachineAndLongLay_SaysHowFarItReaches()
     {
-        var fault = Assert.Throws<PlotTooLargeException>(() => HpglWriter.Write("lay-canvas", Plan.Strokes, Size, new PlotMachine(IsSixteenBit: true)));
+        var fault = Assert.Throws<PlotTooLargeException>(() => HpglWriter.Write("lay-canvas", Plan.Strokes, Size, new PlotMachine(MarkedSide.Up, IsSixteenBit: true)));
 
         // 32,767 steps of 0.025 mm.
         Assert.Contains("819.175", fault.Message, StringComparison.Ordinal);
@@ -71,13 +74,34 @@ public class HpglWriterTests
     }
 
     [Fact]
+    public void Write_RelativeMoves_HoldNoNumberBeyondSixteenBits()
+    {
+        // 50 m along a roll of 3 m, there and back: 2,000,000 and 120,000 steps.
+        var stroke = new Stroke("P1", StrokeUse.Outline, "line", [new Point2(0.01, 0), new Point2(50_000, 3000), new Point2(0.03, 0.03)]);
+
+        var plot = HpglWriter.Write("line", [stroke], new Point2(50_000, 3000), new PlotMachine(MarkedSide.Up, Moves: PenMoves.Relative, IsSixteenBit: true));
+
+        var numbers = Encoding.ASCII.GetString(plot).Split([';', ',', '\n', 'P', 'D', 'U', 'R', 'A', 'S', 'I', 'N'], StringSplitOptions.RemoveEmptyEntries).Select(long.Parse);
+        Assert.All(numbers, number => Assert.InRange(number, -32_768, 32_767));
+        var line = Assert.Single(HpglInterpreter.Read(plot));
+        Assert.Equal(new Point2(0, 0), line.Points[0]);
+        Assert.Contains(new Point2(50_000, 3000), line.Points);
+        Assert.Equal(new Point2(0.025, 0.025), line.Points[^1]);
+    }
+
+    [Fact]
     public void Write_MetreAndRoll_AreWholeSteps()
     {
         var stroke = new Stroke("P1", StrokeUse.Draw, "line", [new Point2(300, 0), new Point2(1000, 1520)]);
 
-        var text = Encoding.ASCII.GetString(HpglWriter.Write("line", [stroke], new Point2(1000, 1520), new PlotMachine()));
+        var text = Encoding.ASCII.GetString(HpglWriter.Write("line", [stroke], new Point2(1000, 1520), new PlotMachine(MarkedSide.Up)));
 
         // 300 mm = 12,000 steps, 1 m = 40,000, 1520 mm = 60,800: by hand.
-        Assert.Contains("PU12000,0;PD40000,60800;", text, StringComparison.Ordinal);
+        Assert.Contains("PU12000,0;\nPD40000,60800;", text, StringComparison.Ordinal);
     }
+
+    /// <summary>Ends that a pen sets between because a move is longer than 32,767 steps either way.</summary>
+    private static int PartsMore(Stroke stroke) => stroke.Points.Zip(stroke.Points.Skip(1)).Sum(move => (int)((Math.Max(Steps(move.First.X, move.Second.X), Steps(move.First.Y, move.Second.Y)) - 1) / 32_767));
+
+    private static double Steps(double from, double to) => Math.Abs(Math.Round(to / 0.025) - Math.Round(from / 0.025));
 }

@@ -50,9 +50,9 @@ internal sealed class PlotFlags
     {
         var faults = new StringWriter();
         var longest = Length(words, section, MachineFile.ShortestSectionMm, faults);
-        var form = words.GetRequiredValue(this.form);
-        var plot = form == Hpgl ? machine.Read(words, longest, faults) : new PlotWish(new PlotMachine(MarkedSide.Up), longest);
-        var order = new PlotOrder(words.GetRequiredValue(folder), words.GetRequiredValue(target), form, plot, Tiles(words, faults), words.GetValue(scale), words.GetValue(release), words.GetValue(units));
+        var kind = words.GetRequiredValue(form);
+        var plot = kind == Hpgl ? machine.Read(words, longest, faults) : new PlotWish(new PlotMachine(MarkedSide.Up), longest);
+        var order = new PlotOrder(words.GetRequiredValue(folder), words.GetRequiredValue(target), kind, plot, Tiles(words, faults), words.GetValue(scale), words.GetValue(release), words.GetValue(units));
         if (words.GetValue(scale) is < 1 or > 1000)
         {
             faults.WriteLine($"--scale: said {words.GetValue(scale)}. A number from 1 to 1000 is allowed, such as 10 for 1:10.");

@@ -90,11 +90,12 @@ internal static class ClipPatches
         if (!patches.IsEmpty)
         {
             var sizes = patches.Select(patch => 2 * patch.RadiusMm).Distinct().Order().Select(size => size.ToString("0", CultureInfo.InvariantCulture));
+            var corners = patches.Length == 1 ? "1 inside corner of one cover gets" : FormattableString.Invariant($"{patches.Length} inside corners of one cover get");
             yield return new Notice(
                 NoticeLevel.Note,
                 "clip-patches",
                 patches[0].Label,
-                FormattableString.Invariant($"{patches.Length} inside corners of one cover get a patch under the clip, round, of {job.Cloths[0].Name}, {string.Join(", ", sizes)} mm across: {patches[0].Label} goes on {patches[0].Piece} at {patches[0].Hub}, and so on by their labels. Lay it on the inside with its middle on the pivot mark, stitch it down, then clip."));
+                FormattableString.Invariant($"{corners} a patch under the clip, round, of {job.Cloths[0].Name}, {string.Join(", ", sizes)} mm across: {patches[0].Label} goes on {patches[0].Piece} at {patches[0].Hub}{(patches.Length == 1 ? string.Empty : ", and so on by their labels")}. Lay it on the inside with its middle on the pivot mark, stitch it down, then clip."));
         }
     }
 

@@ -14,6 +14,9 @@ internal static class CornerCheck
     private const double LargestInOneRun = 10;
     private const double Largest = 30;
 
+    // As many as are read at a glance; the drawings have them all.
+    private const int MostNamed = 4;
+
     /// <summary>One notice for all corners over the limit of their seams.</summary>
     /// <param name="job">Says how each make-up is made.</param>
     /// <param name="set">The patterns and pieces of all covers.</param>
@@ -21,19 +24,29 @@ internal static class CornerCheck
     {
         var makeUps = job.Seam.Known().DistinctBy(makeUp => makeUp.Name, StringComparer.Ordinal).ToDictionary(makeUp => makeUp.Name, StringComparer.Ordinal);
         var over = set.Patterns.ToDictionary(pattern => pattern.Id, pattern => Over(pattern, makeUps), StringComparer.Ordinal);
-        var worst = set.Pieces.Select(piece => (piece.Label, Corners: over[piece.Pattern])).Where(entry => !entry.Corners.IsEmpty)
-            .Select(entry => (entry.Label, Worst: entry.Corners.MaxBy(corner => corner.Bend))).ToArray();
-        if (worst.Length > 0)
+        var corners = set.Pieces.SelectMany(piece => over[piece.Pattern].Select(corner => (piece.Label, Corner: corner))).ToArray();
+        if (corners.Length > 0)
         {
-            var (label, corner) = worst.MaxBy(entry => entry.Worst.Bend);
-            var counts = set.Pieces.SelectMany(piece => over[piece.Pattern]).GroupBy(entry => (entry.MakeUp, entry.Limit)).OrderBy(group => group.Key.MakeUp, StringComparer.Ordinal)
-                .Select(group => FormattableString.Invariant($"{group.Count() / job.Covers} corners of one cover bend by more than {group.Key.Limit:0} degrees, the most that a {group.Key.MakeUp} seam follows in one run"));
+            var (label, worst) = corners.MaxBy(entry => entry.Corner.Bend);
+            var counts = corners.GroupBy(entry => (entry.Corner.MakeUp, entry.Corner.Limit)).OrderBy(group => group.Key.MakeUp, StringComparer.Ordinal)
+                .Select(group => Count(group.Count() / job.Covers) + FormattableString.Invariant($" by more than {group.Key.Limit:0} degrees, the most that a {group.Key.MakeUp} seam follows, on {Named(group.Select(entry => entry.Label))}"));
             yield return new Notice(
                 NoticeLevel.Warning,
                 "inside-corners",
                 label,
-                FormattableString.Invariant($"Piece {label}: an edge that is sewn bends inward by {corner.Bend:0.0} degrees; {string.Join("; ", counts)}. Cut the row at these hubs, or clip to the mark, pivot there and put the patch under the clip."));
+                FormattableString.Invariant($"Piece {label}: an edge that is sewn bends inward by {worst.Bend:0.0} degrees; {string.Join("; ", counts)}. Cut the row or group at these hubs, or clip to the mark, pivot there and put the patch under the clip."));
         }
+    }
+
+    private static string Count(int corners) =>
+        corners == 1 ? "1 corner of one cover bends" : FormattableString.Invariant($"{corners} corners of one cover bend");
+
+    /// <summary>The first few of the pieces, in their order and without their cover, for covers are equal; and how many there are besides.</summary>
+    private static string Named(IEnumerable<string> labels)
+    {
+        string[] each = [.. labels.Select(label => label[(label.LastIndexOf(' ') + 1)..]).Distinct(StringComparer.Ordinal)];
+        var rest = each.Length - MostNamed;
+        return rest > 0 ? FormattableString.Invariant($"{string.Join(", ", each.Take(MostNamed))} and {rest} more") : string.Join(", ", each);
     }
 
     /// <summary>Corners over the limit of the seam that follows them worse; a hem beside it has none of its own.</summary>

@@ -125,7 +125,8 @@ internal static class CutLine
             return [Point2.Between(end, start, 0.5)];
         }
 
-        if (before.Corner == CornerStyle.Trimmed && CornerCut.IsTrimmed(turn))
+        // Corners are trimmed for what is pressed open at hubs; where an edge turned under meets a seam there is no hub.
+        if (before.Corner == CornerStyle.Trimmed && CornerCut.IsTrimmed(turn) && before.Role != EdgeRole.Turned && after.Role != EdgeRole.Turned)
         {
             return CornerCut.Trim(before, after, turn * Math.PI / 180);
         }

@@ -41,12 +41,13 @@ internal sealed class DraftMaker
         var turn = PanelTurn.Find(shell, subdivision, panel);
         ImmutableArray<int> faces = [.. panel.Patches.Select(patch => subdivision.Patches[patch].Face)];
         var planned = panelOfFace[faces[0]];
+        var corners = turn.Apply(panel.Outline.Select(edge => edge.From));
         return new PieceDraft(
             planned.Label,
             job.Cloths[0].Name,
             KindOf(planned.Shape),
-            turn.Apply(panel.Outline.Select(edge => edge.From)),
-            [.. Arcs(panel.Outline).Select(MakeRun)])
+            corners,
+            StopRoom.Fit([.. Arcs(panel.Outline).Select(MakeRun)], corners))
         {
             Faces = [.. panel.Patches.Zip(panel.FlatMaps, (patch, map) => turn.After(map).Apply(subdivision.Patches[patch].Corners))],
             FaceLabels = [.. faces.Select(face => shell.Faces[face].Label)],

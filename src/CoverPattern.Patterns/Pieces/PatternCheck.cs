@@ -35,10 +35,15 @@ internal static class PatternCheck
         }
         else if (!IsRoundSewLine(pattern) && widest <= room)
         {
-            yield return new Fault(
-                place,
-                said,
-                FormattableString.Invariant($"Piece {label}: allowances of {widest:0.#} mm and a hem of {job.Hem.Allowance:0.#} mm cross each other. Take narrower ones{(pattern.Kind == PieceKind.Facet ? string.Empty : ", or cut and slit the panel along other struts")}."));
+            yield return job.Skirt.Splash is { } splash && pattern.Runs.Any(run => run.Role == EdgeRole.Turned)
+                ? new Fault(
+                    "skirt.splash.width",
+                    splash.Width.Typed,
+                    FormattableString.Invariant($"Piece {label} of the splash band: its allowances, of {pattern.Runs.Max(run => run.AllowanceMm):0.#} mm at most, cross each other. Let the band reach higher, or take narrower allowances."))
+                : new Fault(
+                    place,
+                    said,
+                    FormattableString.Invariant($"Piece {label}: allowances of {widest:0.#} mm{(double.IsFinite(height) ? FormattableString.Invariant($" and a hem of {job.Hem.Allowance:0.#} mm") : string.Empty)} cross each other. Take narrower ones{(pattern.Kind == PieceKind.Facet ? string.Empty : ", or cut and slit the panel along other struts")}."));
         }
 
         var shortest = pattern.Runs.Where(run => run.Role == EdgeRole.Hem && run.LengthMm >= HemMarks.ShortestBay).Select(run => run.LengthMm).DefaultIfEmpty(double.PositiveInfinity).Min();

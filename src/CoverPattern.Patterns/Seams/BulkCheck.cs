@@ -9,6 +9,8 @@ namespace CoverPattern.Patterns.Seams;
 /// <summary>Holds crossings to the shop's limits.</summary>
 public static class BulkCheck
 {
+    private const string Stopping = "Let felled seams stop short of hubs (seam.stopAtHubs), or take";
+
     /// <summary>Faults for crossings thicker than the machine sews; none where the cloth's thickness is not stated.</summary>
     /// <param name="job">Its limits are read.</param>
     /// <param name="bulks">All crossings counted.</param>
@@ -28,7 +30,7 @@ public static class BulkCheck
             new Fault(
                 "limits.thickness",
                 limit.Typed,
-                FormattableString.Invariant($"{worst.Crossing.Label}: {Meeting(worst)} come to {worst.Plies} plies, {worst.ThicknessMm:0.#} mm of a cloth {job.Cloths[0].Thickness!.Value.Millimetres:0.##} mm thick; {over.Length} of {bulks.Length} crossings are over the limit. {WayOut(job, worst)}")),
+                FormattableString.Invariant($"{worst.Crossing.Label}: {Meeting(worst)} to {worst.Plies} plies, {worst.ThicknessMm:0.#} mm of a cloth {job.Cloths[0].Thickness!.Value.Millimetres:0.##} mm thick; {over.Length} of {bulks.Length} crossings are over the limit. {WayOut(job, worst)}")),
         ];
     }
 
@@ -51,7 +53,7 @@ public static class BulkCheck
                 NoticeLevel.Warning,
                 "seams-meeting",
                 worst.Crossing.Label,
-                FormattableString.Invariant($"{worst.Seams} seams meet at {worst.Crossing.Label}, more than the shop's limit of {LimitFor(job.Limits, worst)}; so at {over.Length} of {bulks.Length} crossings. {WayOut(job, worst)}"));
+                FormattableString.Invariant($"{worst.Seams} seams meet at {worst.Crossing.Label}, more than the shop's limit of {LimitFor(job.Limits, worst)}; so at {over.Length} of {bulks.Length} crossings. {FewerWays(job, worst)}"));
         }
     }
 
@@ -78,7 +80,7 @@ public static class BulkCheck
                 NoticeLevel.Note,
                 "crossings",
                 most.Crossing.Label,
-                FormattableString.Invariant($"Seams meet at {bulks.Count(bulk => bulk.Seams > 1)} places. Thickest is {most.Crossing.Label}: {Meeting(most)} come to {most.Plies} plies{thickness}."));
+                FormattableString.Invariant($"Seams meet at {bulks.Count(bulk => bulk.Seams > 1)} places. Thickest is {most.Crossing.Label}: {Meeting(most)} to {most.Plies} plies{thickness}."));
         }
     }
 
@@ -88,21 +90,38 @@ public static class BulkCheck
 
     private static string Meeting(CrossingBulk bulk)
     {
-        var seams = FormattableString.Invariant($"{bulk.Seams} {(bulk.Seams == 1 ? "seam" : "seams")}");
-        return bulk.StopsShort ? seams + ", stopped short,"
-            : bulk.IsAtRim ? seams + " and the rim turned under"
-            : bulk.Crossing.Place is CrossingPlace.Foot or CrossingPlace.Edge ? seams + " and the turned-up hem"
-            : seams;
+        var seams = FormattableString.Invariant($"{bulk.Seams} {(bulk.Seams == 1 ? "seam" : "seams")}{(bulk.StopsShort ? ", stopped short," : string.Empty)}");
+        return bulk.IsAtRim ? seams + " and the rim turned under come"
+            : bulk.IsAtHem ? seams + " and the turned-up hem come"
+            : seams + (bulk.Seams == 1 ? " comes" : " come");
     }
 
+    /// <summary>What makes a crossing thinner.</summary>
     private static string WayOut(Job job, CrossingBulk bulk)
     {
-        var first = bulk.IsFelled && !job.Seam.StopAtHubs && bulk.Crossing.Place is CrossingPlace.Hub or CrossingPlace.BaseHub ? "Let felled seams stop short of hubs (seam.stopAtHubs), or take" : "Take";
-        if (bulk.Crossing.Place is CrossingPlace.Foot or CrossingPlace.Edge)
+        if (bulk.IsAtHem)
         {
             return "Make the uprights alone plain, lapped or welded (seam.others), turn the hem once (hem.turnUnder 0), take a thinner cloth; or raise the limit if your machine sews it.";
         }
 
-        return first + " plain or welded seams, a thinner cloth, bands that leave seams out; or raise the limit if your machine sews it.";
+        var first = CanStop(job, bulk) ? Stopping + " plain, lapped"
+            : CanTrim(job) ? "Trim the corners of plain seams, so that they are pressed open there (seam.corners), or take lapped"
+            : "Take plain, lapped";
+        return first + " or welded seams, a thinner cloth, bands that leave seams out; or raise the limit if your machine sews it.";
     }
+
+    /// <summary>What makes fewer seams meet, or lets more of them: a thinner cloth does not.</summary>
+    private static string FewerWays(Job job, CrossingBulk bulk)
+    {
+        var (isHub, limit) = bulk.Crossing.Place is not (CrossingPlace.Hub or CrossingPlace.BaseHub) ? (false, "seamsElsewhere")
+            : bulk.IsFelled ? (true, "felledSeamsAtHub") : (true, "seamsAtHub");
+        var unfelled = CanStop(job, bulk) ? Stopping + " plain or welded seams, or " : isHub && bulk.IsFelled ? "Take plain or welded seams, or " : string.Empty;
+        var panels = (unfelled.Length > 0 ? "panels" : "Take panels") + " of several facets that leave seams out there (panels)";
+        return FormattableString.Invariant($"{unfelled}{panels}; or raise the limit if your machine sews it (limits.{limit}).");
+    }
+
+    private static bool CanTrim(Job job) => job.Seam.Corners != CornerStyle.Trimmed && job.Seam.MakeUp.Form == MakeUpForm.Plain;
+
+    private static bool CanStop(Job job, CrossingBulk bulk) =>
+        bulk.IsFelled && !job.Seam.StopAtHubs && bulk.Crossing.Place is CrossingPlace.Hub or CrossingPlace.BaseHub;
 }

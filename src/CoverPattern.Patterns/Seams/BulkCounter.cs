@@ -37,7 +37,8 @@ public static class BulkCounter
         var seams = arcs.Where(arc => arc.Role == EdgeRole.Seam).Select(arc => arc.MakeUp!).ToArray();
         var stops = atHub && seams.Any(seam => HubStops.Stops(job, seam));
         var plies = PliesOf([.. seams.Select(seam => PliesAt(job, seam, atHub))]);
-        if (arcs.Any(arc => arc.Role == EdgeRole.Hem))
+        var isAtHem = arcs.Any(arc => arc.Role == EdgeRole.Hem);
+        if (isAtHem)
         {
             plies *= 1 + (job.Hem.Depth.Millimetres > 0 ? 1 : 0) + (job.Hem.TurnUnder.Millimetres > 0 ? 1 : 0);
         }
@@ -58,6 +59,7 @@ public static class BulkCounter
             plies,
             plies * job.Cloths[0].Thickness?.Millimetres)
         {
+            IsAtHem = isAtHem,
             IsAtRim = arcs.Any(arc => arc.Role == EdgeRole.Rim),
         };
     }

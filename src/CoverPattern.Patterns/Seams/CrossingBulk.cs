@@ -10,6 +10,9 @@ namespace CoverPattern.Patterns.Seams;
 /// <param name="ThicknessMm">Their thickness, not pressed, millimetres; null when the cloth's is not stated.</param>
 public sealed record CrossingBulk(Crossing Crossing, int Seams, int Folds, bool IsFelled, bool StopsShort, int Plies, double? ThicknessMm)
 {
+    /// <summary>Whether the hem runs through it: at the foot of a skirt, and at base hubs that have none.</summary>
+    public bool IsAtHem { get; init; }
+
     /// <summary>Whether the rim of an opening runs through it.</summary>
     public bool IsAtRim { get; init; }
 }

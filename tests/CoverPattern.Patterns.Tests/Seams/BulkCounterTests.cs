@@ -146,6 +146,52 @@ public class BulkCounterTests
         Assert.All(warnings, warning => Assert.Contains($"so at {places} of ", warning.Text, StringComparison.Ordinal));
     }
 
+    [Theory]
+    [InlineData(MakeUpForm.Felled, "Let felled seams stop short of hubs (seam.stopAtHubs), or take plain or welded seams, or panels of several facets", "limits.felledSeamsAtHub")]
+    [InlineData(MakeUpForm.Plain, ". Take panels of several facets", "limits.seamsAtHub")]
+    [InlineData(MakeUpForm.Welded, ". Take panels of several facets", "limits.seamsAtHub")]
+    public void Notices_SeamsMeeting_TheWaysOutLeaveFewerSeams(MakeUpForm form, string way, string limit)
+    {
+        // A thinner cloth leaves as many, and where all seams are welded it is no use to weld them.
+        var job = With(form, stops: false);
+        job = job with { Limits = job.Limits with { SeamsAtHub = 3, FelledSeamsAtHub = 3 } };
+
+        var warning = Assert.Single(BulkCheck.Notices(job, Bulks(job)), notice => notice.Code == "seams-meeting");
+
+        Assert.Contains(way, warning.Text, StringComparison.Ordinal);
+        Assert.Contains(limit, warning.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("thinner cloth", warning.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Notices_SkirtThatEndsAtTheHubs_TheHemIsTold()
+    {
+        // A 2V 1/2 stands level: at drop 0 its base hubs lie on the finished edge. By hand: two plain seams make one of 3 plies, in a hem of three 9.
+        var job = With(MakeUpForm.Plain, stops: false);
+        job = job with { Frame = job.Frame with { Frequency = 2, Rows = 3 }, Skirt = new SkirtWish(Jobs.Mm(0)), StandOff = new StandOffWish(Jobs.Mm(0), Jobs.Mm(0), Jobs.Mm(0)), Ease = 0 };
+        var bulks = Bulks(job);
+        ImmutableArray<CrossingBulk> low = [.. bulks.Where(bulk => bulk.Crossing.Place == CrossingPlace.BaseHub)];
+
+        Assert.All(low, bulk => Assert.True(bulk.IsAtHem));
+        Assert.DoesNotContain(bulks, bulk => bulk.Crossing.Place == CrossingPlace.Hub && bulk.IsAtHem);
+        Assert.Contains("2 seams and the turned-up hem come to 9 plies", Assert.Single(BulkCheck.Notices(job, low)).Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Faults_PlainSeamsTooThick_TrimmedCornersHelp()
+    {
+        // By hand, as above: 15 plies of 0.8 mm are 12 mm; pressed open 6 plies at hubs, the upright in the hem 9, 7.2 mm.
+        var job = With(MakeUpForm.Plain, stops: false);
+        job = job with { Cloths = [job.Cloths[0] with { Thickness = Jobs.Mm(0.8) }] };
+        var trimmed = job with { Seam = job.Seam with { Corners = CornerStyle.Trimmed } };
+
+        var fault = Assert.Single(BulkCheck.Faults(job, Bulks(job)));
+
+        Assert.Contains("12 mm of a cloth 0.8 mm thick", fault.Allowed, StringComparison.Ordinal);
+        Assert.Contains("(seam.corners), or take lapped or welded seams", fault.Allowed, StringComparison.Ordinal);
+        Assert.Empty(BulkCheck.Faults(trimmed, Bulks(trimmed)));
+    }
+
     private static Job With(MakeUpForm form, bool stops)
     {
         var job = Jobs.Dome(3, 5, 3657.6);

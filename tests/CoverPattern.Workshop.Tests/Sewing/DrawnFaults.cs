@@ -70,7 +70,8 @@ internal static class DrawnFaults
         }
 
         var (from, to) = PatternEdges.Ends(pattern, run);
-        double[] wanted = isPlain ? [] : [.. ends.AtStart ? [Stop] : Array.Empty<double>(), .. ends.AtEnd ? [run.LengthMm - Stop] : Array.Empty<double>()];
+        ends = isPlain ? (false, false) : (ends.AtStart && IsCutAsFarAsTheStop(pattern, (i + pattern.Runs.Count - 1) % pattern.Runs.Count), ends.AtEnd && IsCutAsFarAsTheStop(pattern, i));
+        double[] wanted = [.. ends.AtStart ? [Stop] : Array.Empty<double>(), .. ends.AtEnd ? [run.LengthMm - Stop] : Array.Empty<double>()];
         var drawn = pattern.Lines.Where(line => line.Purpose == "stop" && IsOn(pattern, i, line.Path[0])).Select(line => from.DistanceTo(line.Path[0])).ToArray();
         if (drawn.Length != wanted.Length || !wanted.All(at => drawn.Any(stroke => Math.Abs(stroke - at) <= Tolerances.SamePlace)))
         {
@@ -92,6 +93,26 @@ internal static class DrawnFaults
                 }
             }
         }
+    }
+
+    /// <summary>
+    /// Whether cloth is cut as near to the corner behind a run as a seam stops: at an inside corner, at the end of a slit above all,
+    /// the cut ends where the whole allowances of both edges meet, and there is nothing to stop beyond.
+    /// </summary>
+    private static bool IsCutAsFarAsTheStop(SewnPattern pattern, int i)
+    {
+        var (run, next) = (pattern.Runs[i], pattern.Runs[(i + 1) % pattern.Runs.Count]);
+        var ((from, corner), (_, to)) = (PatternEdges.Ends(pattern, run), PatternEdges.Ends(pattern, next));
+        var (back, on) = ((1 / corner.DistanceTo(from)) * (from - corner), (1 / corner.DistanceTo(to)) * (to - corner));
+        if (on.Cross(back) >= 0)
+        {
+            // The piece is on the left of its edges: less than half a turn is inside.
+            return true;
+        }
+
+        // The gap between the edges has the angle whose sine is -cross: lines at distances a and b from them meet at (b + a cos) / sin along the first.
+        var (sin, cos) = (-on.Cross(back), on.Dot(back));
+        return Math.Max(next.AllowanceMm + (run.AllowanceMm * cos), run.AllowanceMm + (next.AllowanceMm * cos)) / sin <= Stop;
     }
 
     private static IEnumerable<string> TieFaults(PlacedPiece placed, int i, SewingOrder order)

@@ -99,6 +99,25 @@ public class SewnPlanTests
         Assert.Contains(faults, fault => fault.Contains(found, StringComparison.Ordinal));
     }
 
+    [Theory]
+    [InlineData(2, 3, MakeUpForm.Felled)]
+    [InlineData(2, 3, MakeUpForm.FolderFelled)]
+    [InlineData(3, 5, MakeUpForm.Felled)]
+    [InlineData(3, 5, MakeUpForm.FolderFelled)]
+    [InlineData(4, 6, MakeUpForm.Felled)]
+    public void Faults_FelledGores_StopAtHubsButNotInTheEndsOfSlits(int frequency, int rows, MakeUpForm form)
+    {
+        // The gap of a slit opens by the hub's defect alone: 30 mm from its end there is no room for 15 mm on either side, nor anything cut.
+        var job = Wide(SewingJobs.Dome(new CoverSizes(frequency, rows, 3657.6, 25, 120, 0.003))) with
+        {
+            Panels = [new PanelWish(PanelForm.Gores)],
+            Seam = SeamWish.Of(form, SewingJobs.Mm(15)) with { StopAtHubs = true },
+        };
+
+        Assert.Empty(SewingJobs.Finish(job).Faults);
+        Assert.Empty(SewingUp.Faults(SewingJobs.PiecesText(job), SewingJobs.OrderOf(job)));
+    }
+
     public static IEnumerable<object[]> PlantedNames() => Planted.Keys.Select(name => new object[] { name });
 
     [Theory]

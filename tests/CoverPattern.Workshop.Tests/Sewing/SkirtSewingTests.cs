@@ -111,6 +111,26 @@ public class SkirtSewingTests
             SewingUp.Faults(SewingJobs.PiecesText(Splashed), SewingJobs.OrderOf(ThreeV)), fault => fault.Contains("nobody ordered", StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void Faults_SplashBandsAsLowAsTwoTrimmedCorners_None()
+    {
+        // Above a skirt of 150 mm the band reaches 50 mm up the rows: there two trims of a felled seam's 30 mm would cross.
+        // Its upper corners do not lie at hubs and keep their cloth.
+        var job = Splashed with
+        {
+            Skirt = Splashed.Skirt with { Drop = SewingJobs.Mm(150), Shape = SkirtShape.Chords, Splash = new SplashWish("coated", SewingJobs.Mm(200)) },
+            Panels = [new PanelWish(PanelForm.Bands)],
+            Cloths = [.. Splashed.Cloths.Select(cloth => cloth with { RollWidth = SewingJobs.Mm(20_000) })],
+        };
+        foreach (var form in Enum.GetValues<MakeUpForm>())
+        {
+            foreach (var corners in Enum.GetValues<CornerStyle>())
+            {
+                AssertSews(job with { Seam = SeamWish.Of(form, SewingJobs.Mm(15)) with { Corners = corners } });
+            }
+        }
+    }
+
     private static bool HasLine(JsonNode pattern) => pattern["lines"]!.AsArray().Any(line => (string)line!["purpose"]! == "splash line");
 
     private static JsonNode SplashLine(JsonNode file) => file.Patterns().First(HasLine)["lines"]!.AsArray().First(line => (string)line!["purpose"]! == "splash line")!;

@@ -36,7 +36,7 @@ public static class Corridor
         var shell = ShellFitter.Fit(job, frame);
         Say("pieces");
         var panels = PanelPlanner.Plan(job, frame, shell);
-        ImmutableArray<Fault> bent = [.. PlaneCheck.Faults(job, frame, shell), .. panels.Faults];
+        ImmutableArray<Fault> bent = [.. FacetReach.Faults(shell), .. PlaneCheck.Faults(job, frame, shell), .. panels.Faults];
         if (!bent.IsEmpty)
         {
             return new WorkshopOutcome(null, bent);

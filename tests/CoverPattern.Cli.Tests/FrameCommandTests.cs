@@ -159,10 +159,24 @@ public sealed class FrameCommandTests : IDisposable
         Assert.Contains(said, error, StringComparison.Ordinal);
     }
 
-    private string Job(string frame)
+    // Whatever is too large for the grid of 131 m is refused by its place, never found while it is drawn.
+    [Theory]
+    [InlineData("\"frequency\": 1, \"cut\": 2, \"size\": { \"radius\": \"60 m\" }, \"stretch\": { \"front\": \"500 %\" }", "", "frame.stretch.front: said 500 %, which makes a half axis of 300000 mm")]
+    [InlineData("\"gores\": { \"sides\": 6, \"meridian\": \"points\", \"points\": [\"0 mm; 300 m\", \"100 m; 0 mm\"] }", "", "frame.gores.points[1]: said \"100 m; 0 mm\". a radius of at most 60 m")]
+    [InlineData("\"survey\": { \"lines\": [\"unit,m\", \"hub,a,0,0,0\", \"hub,b,119,0,0\", \"hub,c,119,119,0\", \"hub,d,0,119,0\", \"facet,a,b,c\", \"facet,a,c,d\"] }", "", "facets of at most 100 m")]
+    [InlineData("\"frequency\": 3, \"cut\": \"5/8\", \"size\": { \"radius\": \"60 m\" }", ", \"panels\": [ { \"as\": \"bands\", \"parts\": 1 } ]", "Panels of at most 100 m; laid flat this one is")]
+    public async Task Check_LargerThanTheGrid_IsRefusedByItsPlace(string frame, string more, string said)
+    {
+        var (exit, _, error) = await Run("check", Job(frame, more));
+
+        Assert.Equal(1, exit);
+        Assert.Contains(said, error, StringComparison.Ordinal);
+    }
+
+    private string Job(string frame, string more = "")
     {
         var path = Path.Combine(folder, Path.GetRandomFileName() + ".json");
-        File.WriteAllText(path, $$"""{ "schemaVersion": 1, "date": "2026-03-01", "frame": { {{frame}} }, "cloths": [ { "name": "canvas", "rollWidth": "2.5 m" } ], "lay": { "effort": 1 } }""");
+        File.WriteAllText(path, $$"""{ "schemaVersion": 1, "date": "2026-03-01", "frame": { {{frame}} }, "cloths": [ { "name": "canvas", "rollWidth": "2.5 m" } ], "lay": { "effort": 1 }{{more}} }""");
         return path;
     }
 

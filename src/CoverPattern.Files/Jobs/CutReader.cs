@@ -69,7 +69,7 @@ internal static class CutReader
     {
         if (!CutNames.IsCustomary(wish))
         {
-            return FormattableString.Invariant($"at this ball: {Possible(ball, wish)}");
+            return FormattableString.Invariant($"on this ball: {Possible(ball, wish)}");
         }
 
         var near = CutNames.Near(wish.Frequency, element.ValueKind == JsonValueKind.String ? element.GetString()! : "");

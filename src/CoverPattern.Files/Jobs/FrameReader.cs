@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Immutable;
 using System.Linq;
+using CoverPattern.Geometry;
 using CoverPattern.Patterns.Frames;
 using CoverPattern.Patterns.Jobs;
 
@@ -61,6 +62,11 @@ internal static class FrameReader
             CheckRadius(wish, notes);
         }
 
+        if (wish.Stretch is { } stretch && notes.AreClean("frame"))
+        {
+            CheckStretch(wish, stretch, notes);
+        }
+
         return wish;
     }
 
@@ -107,6 +113,16 @@ internal static class FrameReader
                 "frame.size." + name,
                 FormattableString.Invariant($"{wish.Size.Typed}, which makes a sphere radius of {radius:0} mm"),
                 FormattableString.Invariant($"a size whose sphere radius is {limits.Least:0} to {limits.Most:0} mm"));
+        }
+    }
+
+    /// <summary>Drawn out, no half axis is longer than the radius of a ball may be.</summary>
+    private static void CheckStretch(FrameWish wish, Point3 stretch, JobNotes notes)
+    {
+        var (most, radius) = (JobKeys.Find("frame.size.radius")!.Most, SphereRadius.Of(wish));
+        foreach (var (name, ratio) in new[] { ("front", stretch.X), ("side", stretch.Y), ("height", stretch.Z) }.Where(pair => pair.Item2 * radius > most))
+        {
+            notes.Refuse("frame.stretch." + name, FormattableString.Invariant($"{100 * ratio:0.#} %, which makes a half axis of {ratio * radius:0} mm"), FormattableString.Invariant($"half axes of at most {most:0} mm"));
         }
     }
 }

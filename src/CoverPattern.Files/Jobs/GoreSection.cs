@@ -101,6 +101,7 @@ internal static class GoreSection
             if (ReadPoint(element) is { } point)
             {
                 points.Add(point);
+                RefuseFar(place, element, point, notes);
             }
             else
             {
@@ -121,6 +122,16 @@ internal static class GoreSection
         }
 
         return new GoreWish(sides, GoreMeridian.Points, points.Count - 1, new Measure(points[^1].X, ""), new Measure(points[0].Y, "")) { Points = points.ToImmutable() };
+    }
+
+    /// <summary>No farther than radius and height may say.</summary>
+    private static void RefuseFar(string place, JsonElement element, Point2 point, JobNotes notes)
+    {
+        var (radius, height) = (JobKeys.Find("frame.gores.radius")!.Most, JobKeys.Find("frame.gores.height")!.Most);
+        if (point.X > radius || point.Y > height)
+        {
+            notes.Refuse(place, JobNotes.Said(element), FormattableString.Invariant($"a radius of at most {radius / 1000:0} m and a height of at most {height / 1000:0} m"));
+        }
     }
 
     private static Point2? ReadPoint(JsonElement element)

@@ -12,8 +12,13 @@ internal static class StrutSection
 {
     private const int LongestLine = 60;
 
+    // One wrong strut opens two facets; a wrong class opens many, all for one reason.
+    private const int MostOpen = 10;
+
     // Own choice: 1 mm of base radius is 0.12 mm of raise, so a floor this far off is a wrong number, not a bent frame.
     private const double MostFloorOff = 0.05;
+
+    private static readonly ImmutableArray<string> OfSizesOnly = ["stretch", "riser"];
 
     /// <summary>Reads the struts.</summary>
     /// <param name="frame">The section of the frame; it states struts.</param>
@@ -26,6 +31,11 @@ internal static class StrutSection
             notes.Refuse(frame.PlaceOf("size"), "stated beside struts", "either size or struts; the struts give the size");
         }
 
+        foreach (var name in OfSizesOnly.Where(frame.States))
+        {
+            notes.Refuse(frame.PlaceOf(name), "stated beside struts", "a frame of a stated size, or the measured hubs as a survey; struts alone make an upright dome on its base hubs");
+        }
+
         var section = frame.Section("struts");
         var struts = new StrutWish(Lengths(section, "lengths", notes), Lengths(section, "odd", notes))
         {
@@ -34,7 +44,18 @@ internal static class StrutSection
             FloorDiameter = section.States("floorDiameter") ? section.Take<Measure>("floorDiameter", Values.Length) : null,
             Raise = section.States("raise") ? section.Take<Measure>("raise", Values.Length) : null,
         };
+        RefuseLongBend(section, struts, notes);
         return notes.AreClean("frame") ? Recognised(frame, wish with { Struts = struts }, notes) : wish;
+    }
+
+    /// <summary>Both bends of a tube lie on it.</summary>
+    private static void RefuseLongBend(JobSection section, StrutWish struts, JobNotes notes)
+    {
+        var shortest = struts.Lengths.Concat(struts.Odd).Select(strut => strut.Length.Millimetres).DefaultIfEmpty(double.PositiveInfinity).Min();
+        if (2 * struts.BendAtMm >= shortest)
+        {
+            notes.Refuse(section.PlaceOf("bendAt"), FormattableString.Invariant($"{struts.BendAtMm:0.#} mm"), FormattableString.Invariant($"less than half the shortest strut, which is {shortest:0.#} mm long: the distance from an end's hole to its own bend"));
+        }
     }
 
     /// <summary>The stated division if the struts fit it, else the one they fit.</summary>
@@ -60,10 +81,14 @@ internal static class StrutSection
             place,
             string.Join(", ", wish.Struts!.Lengths.Select(length => length.Name + " " + length.Length.Typed)),
             off <= StrutFamily.MostOff
-                ? FormattableString.Invariant($"lengths of {wish.Family}, {wish.Division}; these are those of {best.Family}, {best.Division}, within {100 * off:0.0} %: say so, or measure again")
-                : FormattableString.Invariant($"ratios within {100 * StrutFamily.MostOff:0} % of a family; the nearest is {best.Family}, {best.Division}, and a class is {100 * off:0.0} % off: measure three struts of each class again, or give the hubs as a survey"));
+                ? FormattableString.Invariant($"lengths of {Words(wish)}; these are those of {Words(best)}, within {100 * off:0.0} %: say so, or measure again")
+                : FormattableString.Invariant($"ratios within {100 * StrutFamily.MostOff:0} % of a family; the nearest is {Words(best)}, and a class is {100 * off:0.0} % off: measure three struts of each class again, or give the hubs as a survey"));
         return wish;
     }
+
+    /// <summary>As the job says it.</summary>
+    private static string Words(FrameWish wish) =>
+        $"\"family\": \"{JsonNamingPolicy.CamelCase.ConvertName(wish.Family.ToString())}\", \"division\": \"{JsonNamingPolicy.CamelCase.ConvertName(wish.Division.ToString())}\"";
 
     /// <summary>The frame is made once, so that lengths which close no facet are told before any work.</summary>
     private static FrameWish Checked(JobSection frame, FrameWish wish, JobNotes notes)
@@ -71,17 +96,16 @@ internal static class StrutSection
         var place = frame.PlaceOf("struts");
         try
         {
-            RefuseFarFloor(place, wish, notes);
-            if (!notes.AreClean(place))
+            RefuseSize(place, wish, notes);
+            RefuseUnclosed(place, wish, notes);
+            if (notes.AreClean(place))
             {
-                return wish;
+                RefuseFarFloor(place, wish, notes);
             }
 
-            var built = FrameBuilder.Build(wish);
-            var names = built.Struts.Select(strut => StrutFamily.Name(built, strut)).ToHashSet(StringComparer.Ordinal);
-            foreach (var odd in wish.Struts!.Odd.Where(odd => !names.Contains(odd.Name)))
+            if (notes.AreClean(place))
             {
-                notes.Refuse(place + ".odd", odd.Name, $"a strut of this frame by its two hubs, the lower label first, such as \"{StrutFamily.Name(built, built.Struts[0])}\"");
+                FrameBuilder.Build(wish);
             }
         }
         catch (StrutsException fault)
@@ -90,6 +114,36 @@ internal static class StrutSection
         }
 
         return wish;
+    }
+
+    /// <summary>The limits of a stated radius hold for the one that the struts make.</summary>
+    private static void RefuseSize(string place, FrameWish wish, JobNotes notes)
+    {
+        var limits = JobKeys.Find("frame.size.radius")!;
+        var radius = StrutFamily.SphereRadius(wish);
+        if (radius < limits.Least || radius > limits.Most)
+        {
+            var lengths = wish.Struts!.Lengths;
+            notes.Refuse(place + ".lengths", FormattableString.Invariant($"{lengths[0].Name} {lengths[0].Length.Typed}, which makes a sphere radius of {radius:0} mm"), FormattableString.Invariant($"struts whose sphere radius is {limits.Least:0} to {limits.Most:0} mm; look at the unit"));
+        }
+    }
+
+    /// <summary>Odd struts that the frame has not, and facets whose struts cannot meet, all of them before the frame is made.</summary>
+    private static void RefuseUnclosed(string place, FrameWish wish, JobNotes notes)
+    {
+        var (strays, open) = StrutClosing.Find(wish);
+        foreach (var name in strays.Names)
+        {
+            notes.Refuse(place + ".odd", name, $"a strut of this frame by its two hubs, the lower label first, such as \"{strays.Such}\"");
+        }
+
+        foreach (var (facet, sides) in open.Take(MostOpen))
+        {
+            notes.Refuse(
+                wish.Struts!.Odd.IsEmpty ? place + ".lengths" : place + ".odd",
+                FormattableString.Invariant($"facet {facet} of {string.Join(", ", sides.Select(side => FormattableString.Invariant($"{side.Name} {side.Length.Millimetres:0.#} mm")))}"),
+                FormattableString.Invariant($"three struts of which the longest is shorter than the two others together, {sides.SkipLast(1).Sum(side => side.Length.Millimetres):0.#} mm here; measure them again"));
+        }
     }
 
     /// <summary>A floor far from the one on which all base hubs stand on a circle bends the frame inward somewhere: the floor is told, not the hub.</summary>

@@ -63,7 +63,7 @@ public static class SurveyFile
         switch (ending)
         {
             case ".csv":
-                SurveyLines.Read(Utf8.GetString(bytes).TrimStart('\uFEFF'), unit, draft);
+                SurveyLines.Read(Text(bytes).TrimStart('\uFEFF'), unit, draft);
                 break;
             case ".obj":
                 ObjMesh.Read(Utf8.GetString(bytes), unit!.Value, draft);
@@ -76,4 +76,12 @@ public static class SurveyFile
                 break;
         }
     }
+
+    /// <summary>Tables saved as "Unicode text" are UTF-16 and say so by their first two bytes; all else is UTF-8.</summary>
+    private static string Text(ReadOnlySpan<byte> bytes) => bytes switch
+    {
+        [0xFF, 0xFE, ..] => Encoding.Unicode.GetString(bytes),
+        [0xFE, 0xFF, ..] => Encoding.BigEndianUnicode.GetString(bytes),
+        _ => Utf8.GetString(bytes),
+    };
 }

@@ -59,6 +59,15 @@ public static class StrutFamily
         return unit.Classes.Max(own => Math.Abs((measured[own.Label] / (radius * own.LengthMm)) - 1));
     }
 
+    /// <summary>Radius of the sphere that fits the lengths best, millimetres.</summary>
+    /// <param name="wish">With struts, one for each class of its family.</param>
+    public static double SphereRadius(FrameWish wish)
+    {
+        ArgumentNullException.ThrowIfNull(wish);
+        var unit = Unit(wish);
+        return Radius(unit, Straight(unit, wish.Struts!));
+    }
+
     /// <summary>The frame as the family has it, at the radius that fits the lengths best.</summary>
     internal static Frame Nominal(FrameWish wish)
     {

@@ -81,15 +81,9 @@ public static class StrutFrame
 
     private static void CheckFacets(Frame nominal, ImmutableArray<double> lengths)
     {
-        var byHubs = nominal.Struts.Select((strut, i) => (Key: (strut.From, strut.To), lengths[i])).ToDictionary(pair => pair.Key, pair => pair.Item2);
-        foreach (var facet in nominal.Facets)
+        if (StrutClosing.Open(nominal, lengths).FirstOrDefault() is ({ } facet, { } sides))
         {
-            var sides = facet.Hubs.Select((hub, i) => (hub, facet.Hubs[(i + 1) % facet.Hubs.Length]))
-                .Select(pair => byHubs[(Math.Min(pair.hub, pair.Item2), Math.Max(pair.hub, pair.Item2))]).Order().ToArray();
-            if (!(sides[0] + sides[1] > sides[2]))
-            {
-                throw new StrutsException(facet.Label, FormattableString.Invariant($"Facet {facet.Label} does not close: its struts are {sides[0]:0.#}, {sides[1]:0.#} and {sides[2]:0.#} mm, and the longest must be shorter than the two others together. Measure them again."));
-            }
+            throw new StrutsException(facet, FormattableString.Invariant($"Facet {facet} does not close: its struts are {sides[0].LengthMm:0.#}, {sides[1].LengthMm:0.#} and {sides[^1].LengthMm:0.#} mm, and the longest must be shorter than the two others together. Measure them again."));
         }
     }
 
@@ -108,7 +102,7 @@ public static class StrutFrame
                     && Point3.Dot(Point3.Cross(normals[i], normals[other]), joints[to] - joints[from]) < 0)
                 {
                     var bend = Math.Acos(Math.Clamp(Point3.Dot(normals[i], normals[other]), -1, 1)) * 180 / Math.PI;
-                    throw new StrutsException(nominal.Hubs[from].Label, FormattableString.Invariant($"At the strut {nominal.Hubs[from].Label}-{nominal.Hubs[to].Label} the frame bends inward by {bend:0.0} degrees, and 0 are allowed: a hub is popped in, lengths are mixed up, or on a very flat frame they are rounded too far. Look at the frame, then measure the struts of this hub again, to a tenth of a millimetre where the bend is small."));
+                    throw new StrutsException(nominal.Hubs[from].Label, FormattableString.Invariant($"At the strut {nominal.Hubs[from].Label}-{nominal.Hubs[to].Label} the frame bends inward by {bend:0.0###} degrees, and 0 are allowed: a hub is popped in, lengths are mixed up, or on a very flat frame they are rounded too far. Look at the frame, then measure the struts of this hub again, to a tenth of a millimetre where the bend is small."));
                 }
             }
         }

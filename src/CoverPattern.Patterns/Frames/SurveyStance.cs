@@ -18,7 +18,7 @@ internal static class SurveyStance
 
     internal static FrameSurvey Stand(SurveyUp up, FrameSurvey survey, SurveyFaults faults)
     {
-        var points = survey.Hubs.Select(hub => hub.Position).ToArray();
+        var points = Stood(up, survey.Hubs.Select(hub => hub.Position));
         var facets = survey.Facets;
         CheckAreas(survey, points, faults);
         if (!faults.IsEmpty)
@@ -34,7 +34,7 @@ internal static class SurveyStance
         }
 
         CheckFolds(survey, facets, points, faults);
-        points = Turned(up, points, MeshLoops.AreaVector(ground, points));
+        points = up == SurveyUp.Base ? [.. points.Select(point => ToUpright(MeshLoops.AreaVector(ground, points).Unit(), point))] : points;
         CheckUpright(ground, points, faults);
         var middle = Middle(ground, points);
         return survey with
@@ -91,11 +91,11 @@ internal static class SurveyStance
         }
     }
 
-    private static Point3[] Turned(SurveyUp up, Point3[] points, Point3 overGround) => up switch
+    /// <summary>With z up, where the survey says which way is up; the turn by its base comes later.</summary>
+    private static Point3[] Stood(SurveyUp up, IEnumerable<Point3> points) => up switch
     {
-        SurveyUp.Z => points,
+        SurveyUp.Z or SurveyUp.Base => [.. points],
         SurveyUp.Y => [.. points.Select(point => new Point3(point.X, -point.Z, point.Y))],
-        SurveyUp.Base => [.. points.Select(point => ToUpright(overGround.Unit(), point))],
         _ => throw new ArgumentOutOfRangeException(nameof(up), up, "Unknown way up."),
     };
 

@@ -16,8 +16,11 @@ internal sealed record FlatPanel(bool IsWhole, bool Closes, ImmutableArray<Point
     // Folds that close a ring must come out together this well, millimetres.
     private const double Closure = 0.001;
 
-    /// <summary>Whether it lies flat without lying over itself.</summary>
-    internal bool IsExact => IsWhole && Closes && ExactPredicates.IsSimple(Rings.ToSteps(Ring));
+    /// <summary>How long it is along or across its plane, millimetres; 0 without an outline.</summary>
+    internal double Reach => Ring.IsEmpty ? 0 : Math.Max(Rings.Bounds(Ring).Width, Rings.Bounds(Ring).Height);
+
+    /// <summary>Whether it lies flat without lying over itself, and is not too long for the grid.</summary>
+    internal bool IsExact => IsWhole && Closes && Reach <= FacetReach.MostMm && ExactPredicates.IsSimple(Rings.ToSteps(Ring));
 
     /// <summary>Lays faces over their common edges.</summary>
     /// <param name="shell">The surface.</param>

@@ -3,6 +3,7 @@ using System.Collections.Generic;
 using System.Collections.Immutable;
 using System.Linq;
 using CoverPattern.Patterns.Jobs;
+using CoverPattern.Patterns.Shells;
 
 namespace CoverPattern.Patterns.Seams;
 
@@ -29,6 +30,10 @@ internal static class PanelFaults
             yield return new Fault(place, said, hubs.Length > 0
                 ? FormattableString.Invariant($"Cloth cannot lie flat round a hub: {Listed(hubs.Select(hub => struts.Frame.Hubs[hub].Label))} would be surrounded. Name in \"slits\" a strut from each of them that leads, alone or by others, to the edge of the panel, or leave facets out.")
                 : "The facets close a ring, which cannot be cut from one flat piece. Name in \"slits\" a strut across it, or leave facets out.");
+        }
+        else if (flat.Reach > FacetReach.MostMm)
+        {
+            yield return new Fault(place, said, FormattableString.Invariant($"Panels of at most {FacetReach.MostMm / 1000:0} m; laid flat this one is {flat.Reach / 1000:0.0} m long. Make more parts of it."));
         }
         else if (!flat.IsExact)
         {

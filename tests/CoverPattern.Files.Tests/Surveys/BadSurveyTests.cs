@@ -65,6 +65,31 @@ public class BadSurveyTests
         Assert.Contains("frame.survey.up", fault.Allowed, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Read_DrumOpenAboveAndBelow_StandsOnItsLowerBorder()
+    {
+        // Both borders of a drum are equally long; hubs of the upper one are listed first.
+        const string drum = "unit,mm\nhub,a,0,0,900\nhub,b,1000,0,900\nhub,c,500,800,900\nhub,d,0,0,0\nhub,e,1000,0,0\nhub,f,500,800,0\nfacet,d,e,b,a\nfacet,e,f,c,b\nfacet,f,d,a,c\n";
+
+        var reading = Job(drum);
+
+        Assert.Empty(reading.Faults);
+        Assert.All(FrameBuilder.Build(reading.Job!.Frame).Hubs.Take(3), hub => Assert.Equal(0, hub.Position.Z));
+    }
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void Read_TableSavedAsUnicodeText_IsRead(bool isLittleEndian)
+    {
+        var encoding = new UnicodeEncoding(bigEndian: !isLittleEndian, byteOrderMark: true);
+
+        var reading = SurveyFile.Read("hut.csv", [.. encoding.GetPreamble(), .. encoding.GetBytes((Pyramid + Roof).Replace(',', '\t'))], null);
+
+        Assert.Equal(5, reading.Survey!.Hubs.Length);
+        Assert.Equal(4, reading.Survey.Facets.Length);
+    }
+
     [Theory]
     [InlineData("dome.obj", "a mesh without a unit")]
     [InlineData("dome.dwg", "\"dome.dwg\"")]
@@ -99,12 +124,15 @@ public class BadSurveyTests
             "big.ply" => Encoding.UTF8.GetBytes("ply\nformat ascii 1.0\nelement vertex 500000\nproperty float x\nproperty float y\nproperty float z\nelement face 1000000\nproperty list uchar int vertex_indices\nend_header\n"),
             _ => Encoding.UTF8.GetBytes("v 0 0 0\nv 1 0 0\nv 0 1 0\n" + string.Concat(Enumerable.Repeat("f 1 2 3\n", 1_000_000))),
         };
+        var beside = bytes[..Math.Min(bytes.Length, SurveyFile.MostBytes + 1)];
         var clock = Stopwatch.StartNew();
 
-        var reading = SurveyFile.Read(name, bytes.AsSpan()[..Math.Min(bytes.Length, SurveyFile.MostBytes + 1)], 1);
+        var reading = JobReader.Read(JobWith($$"""{ "file": "{{name}}", "unit": "mm" }"""), _ => beside);
 
         Assert.True(clock.Elapsed < TimeSpan.FromSeconds(2), $"{clock.Elapsed}");
-        Assert.Contains("at most", Assert.Single(reading.Faults).Allowed, StringComparison.Ordinal);
+        var fault = Assert.Single(reading.Faults);
+        Assert.StartsWith("frame.survey", fault.Place, StringComparison.Ordinal);
+        Assert.Contains("at most", fault.Allowed, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -177,8 +205,13 @@ public class BadSurveyTests
         return stream.ToArray();
     }
 
-    private static JobReading Job(string lines) =>
-        JobReader.Read(JobWith($"{{ \"lines\": [{string.Join(", ", lines.TrimEnd('\n').Split('\n').Select(line => $"\"{line}\""))}] }}"));
+    private static JobReading Job(string lines)
+    {
+        var clock = Stopwatch.StartNew();
+        var reading = JobReader.Read(JobWith($"{{ \"lines\": [{string.Join(", ", lines.TrimEnd('\n').Split('\n').Select(line => $"\"{line}\""))}] }}"));
+        Assert.True(clock.Elapsed < TimeSpan.FromSeconds(2), $"{clock.Elapsed}");
+        return reading;
+    }
 
     private static string JobWith(string survey) =>
         $$"""{ "schemaVersion": 1, "date": "2026-03-01", "frame": { "survey": {{survey}} }, "cloths": [{ "name": "canvas", "rollWidth": "2 m" }] }""";

@@ -2,6 +2,7 @@ using System;
 using System.Collections.Immutable;
 using System.IO;
 using CoverPattern.Patterns.Jobs;
+using CoverPattern.Workshop;
 
 namespace CoverPattern.Cli;
 
@@ -19,6 +20,11 @@ internal static class FaultList
         foreach (var fault in faults)
         {
             error.WriteLine($"  {(fault.Place.Length == 0 ? "the file" : fault.Place)}: {(fault.Said.Length == 0 ? "" : $"said {fault.Said}. ")}{fault.Allowed}");
+        }
+
+        if (StovePipeCaution.IsDue(faults))
+        {
+            error.WriteLine($"{NoticeLevel.Caution}: {StovePipeCaution.Text}");
         }
     }
 }

@@ -48,6 +48,20 @@ public static class Circles
         return [.. Enumerable.Range(0, count).Select(i => centre + (reach * new Point2(Math.Cos(i * step), Math.Sin(i * step))))];
     }
 
+    /// <summary>A circle about the origin for what is drawn on slanting planes: finer, and with corners at every twelfth of it.</summary>
+    /// <param name="radius">Positive, millimetres.</param>
+    /// <param name="squeeze">By how much a length on the steepest of these planes may be longer than seen along the axis: 1 / this ratio, above 0 to 1.</param>
+    /// <returns>Ring, counter-clockwise, the first corner in the direction of +x; on such a plane nowhere more than 0.02 mm off.</returns>
+    public static ImmutableArray<Point2> Slanting(double radius, double squeeze)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThanOrEqual(radius, 0);
+        ArgumentOutOfRangeException.ThrowIfLessThanOrEqual(squeeze, 0);
+        var count = 24 * (int)Math.Ceiling(Math.Max(FewestCorners, 2 * Math.PI * Math.Sqrt(radius / (12 * LargestDeviation * squeeze))) / 24);
+        var step = 2 * Math.PI / count;
+        var reach = radius * Math.Sqrt(step / Math.Sin(step));
+        return [.. Enumerable.Range(0, count).Select(i => reach * new Point2(Math.Cos(i * step), Math.Sin(i * step)))];
+    }
+
     private static (int Count, double Step, double Reach) Steps(double radius)
     {
         var count = 8 * (int)Math.Ceiling(Math.Max(FewestCorners, 2 * Math.PI * Math.Sqrt(radius / (12 * LargestDeviation))) / 8);

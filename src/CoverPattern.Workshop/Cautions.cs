@@ -15,6 +15,11 @@ internal static class Cautions
     {
         yield return Caution("wind-and-snow", "The cover carries no wind or snow rating: frame, anchors and cover in wind or under snow are for local codes and somebody licensed to check. Do not put it up or take it down in wind; clear snow from the first fall.");
         yield return Caution("fire-and-air", "A fire, stove or heater under cloth can burn the cover and fill it with carbon monoxide: flame certificates, clear distances, vents and alarms are for local codes and the papers of stove and cloth.");
+        if (!job.Pipes.IsEmpty)
+        {
+            yield return Caution("stove-pipe", StovePipeCaution.Text);
+        }
+
         yield return Caution("frame", "Never leave out or cut struts to suit the cover: the frame must be checked by somebody licensed to do it.");
         var weight = estimate.WeightKg / job.Covers;
         if (weight > OnePerson)

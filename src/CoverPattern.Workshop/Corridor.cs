@@ -44,7 +44,7 @@ public static class Corridor
 
         var openings = OpeningLayer.Lay(job, frame, shell);
         var plan = SeamPlanner.Plan(job, shell, panels);
-        ImmutableArray<Fault> wrong = [.. StockList.Faults(job.Frame, frame), .. SeamWishCheck.Faults(job, shell, plan), .. openings.Faults, .. OpeningSeamCheck.Faults(job, shell, plan, openings.Windows), .. OpeningSeamCheck.Faults(job, shell, plan, openings.Openings), .. SplashCheck.Faults(job, shell, openings.Windows)];
+        ImmutableArray<Fault> wrong = [.. StockList.Faults(job.Frame, frame), .. SeamWishCheck.Faults(job, shell, plan), .. openings.Faults, .. OpeningSeamCheck.Faults(job, shell, plan, openings.Windows), .. OpeningSeamCheck.Faults(job, shell, plan, openings.Openings), .. PipeSeamCheck.Faults(job, shell, plan, openings.Pipes), .. SplashCheck.Faults(job, shell, openings.Windows)];
         if (!wrong.IsEmpty)
         {
             return new WorkshopOutcome(null, wrong);
@@ -52,7 +52,7 @@ public static class Corridor
 
         var cut = HubStops.Shorten(job, shell, Subdivider.Cut(shell, plan, openings.Regions));
         var flat = PanelFlattener.Flatten(cut);
-        ImmutableArray<AddedPiece> added = [.. WindowPieces.Make(job, openings.Windows), .. OpeningPieces.Make(openings, cut), .. HubPatchPieces.Make(job, shell, cut), .. SplashBand.Make(job, shell, cut, flat)];
+        ImmutableArray<AddedPiece> added = [.. WindowPieces.Make(job, openings.Windows), .. OpeningPieces.Make(openings, cut), .. PipePieces.Make(shell, plan, openings.Pipes), .. HubPatchPieces.Make(job, shell, cut), .. SplashBand.Make(job, shell, cut, flat)];
         var finishing = PieceFinisher.Finish(job, shell, cut, flat, added);
         var bulks = BulkCounter.Count(job, cut, CrossingFinder.Find(shell, cut), PatchedHubs.Of(job, shell, cut, finishing.Set));
         ImmutableArray<Fault> faults = [.. finishing.Faults, .. BulkCheck.Faults(job, bulks), .. HubPatchCheck.Faults(job, shell, cut)];
@@ -86,7 +86,7 @@ public static class Corridor
                     .Concat(Cautions.For(job, estimate))
                     .OrderByDescending(notice => notice.Level),
             ];
-        return new WorkshopOutcome(new Result(jobText, job, frame, shell, cut, set, lays, estimate, notices) { Crossings = bulks }, []);
+        return new WorkshopOutcome(new Result(jobText, job, frame, shell, cut, set, lays, estimate, notices) { Crossings = bulks, Pipes = openings.Pipes }, []);
 
         void Say(string stage)
         {

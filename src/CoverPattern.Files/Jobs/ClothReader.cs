@@ -41,6 +41,7 @@ internal static class ClothReader
             section.Take<string>("face", Values.Word) is not "reversible")
         {
             Thickness = section.States("thickness") ? section.Take<Measure>("thickness", Values.Length) : null,
+            ServiceTemperature = section.States("serviceTemperature") ? section.Take<int>("serviceTemperature", Values.Whole) : null,
             Weld = section.Take<string>("weld", Values.ClothName),
             Rolls = RollReader.Read(section, notes),
         };

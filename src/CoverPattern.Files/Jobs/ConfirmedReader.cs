@@ -8,11 +8,11 @@ namespace CoverPattern.Files.Jobs;
 internal static class ConfirmedReader
 {
     /// <param name="items">The members of the list, with their places.</param>
-    /// <param name="counts">Number of cloths and of entries of windows and openings in the job.</param>
+    /// <param name="counts">Number of cloths and of entries of windows, openings and pipes in the job.</param>
     /// <param name="notes">Takes faults.</param>
-    internal static ImmutableArray<string> Read(ImmutableArray<(string Place, JsonElement Element)> items, (int Cloths, int Windows, int Openings) counts, JobNotes notes)
+    internal static ImmutableArray<string> Read(ImmutableArray<(string Place, JsonElement Element)> items, (int Cloths, int Windows, int Openings, int Pipes) counts, JobNotes notes)
     {
-        var known = JobKeys.Confirmable(counts.Cloths, counts.Windows, counts.Openings);
+        var known = JobKeys.Confirmable(counts.Cloths, counts.Windows, counts.Openings, counts.Pipes);
         var confirmed = ImmutableArray.CreateBuilder<string>();
         foreach (var (place, element) in items)
         {

@@ -14,7 +14,7 @@ internal static class JobKeys
     internal const string Size = "frame.size";
     internal const string Survey = "frame.survey";
     private const string Table = "[Vilumsone-Nemes, 4.2.3]: up to 3 cm at the first ply";
-    private const string OwnChoice = "the program's own choice";
+    internal const string OwnChoice = "the program's own choice";
     private static readonly ImmutableArray<string> Forms = ["plain", "lapped", "felled", "folderFelled", "welded", "splitWelded", "bound", "zip"];
 
     internal static readonly ImmutableArray<JobKey> All =
@@ -159,6 +159,7 @@ internal static class JobKeys
         Word("cloths[].nap", "Whether all pieces must point the same way.", "none", "oneWay") with { Default = "none", Standing = CommonPractice },
         Word("cloths[].face", "Whether the two sides differ, so that mirror twins are different pieces.", "oneSided", "reversible") with { Default = "oneSided", Standing = CommonPractice },
         new("cloths[].weld", KeyKind.ClothName, "Family it welds with, such as \"pvc\": cloths weld with equal family only.") { Least = 1, Most = 40 },
+        Whole("cloths[].serviceTemperature", "Service temperature on its maker's sheet, degrees Celsius; cloth round a stove pipe must state it.", 50, 1500),
         new("cloths[].rolls", KeyKind.Sections, "Rolls that there are; cloth as much as is needed when not stated.") { Least = 1, Most = 20 },
         new("cloths[].rolls[].name", KeyKind.ClothName, "What is written on it.") { Least = 1, Most = 40 },
         Length("cloths[].rolls[].length", "Cloth on it; as much as is needed when not stated, on the last roll only.", 100, 1_000_000),
@@ -180,6 +181,7 @@ internal static class JobKeys
         new("windows[].right", KeyKind.SignedLength, "How far right of the facet's incentre, seen from outside.") { Least = -10_000, Most = 10_000 },
         new("windows[].up", KeyKind.SignedLength, "How far above the incentre, square to the facet's ring edge.") { Least = -10_000, Most = 10_000 },
         .. OpeningKeys.All,
+        .. PipeKeys.All,
         new("outside", KeyKind.Sections, "Pieces drawn elsewhere that every cover gets.") { Least = 1, Most = 20 },
         new("outside[].file", KeyKind.ExchangeFile, "A pattern exchange file beside the job; each block with its quantity a cover.") { IsRequired = true },
         new("outside[].cloth", KeyKind.ClothName, "Its cloth, one of the cloths.") { IsRequired = true, Least = 1, Most = 40 },
@@ -233,17 +235,17 @@ internal static class JobKeys
     /// <summary>Names of the keys of a section, for messages.</summary>
     internal static string Listing(string section) => string.Join(", ", In(section).Select(key => key.Name));
 
-    /// <summary>Places whose defaults may be confirmed, in a job of so many cloths and entries of windows and openings.</summary>
-    internal static ImmutableArray<string> Confirmable(int cloths, int windows, int openings) =>
+    /// <summary>Places whose defaults may be confirmed, in a job of so many cloths and entries of windows, openings and pipes.</summary>
+    internal static ImmutableArray<string> Confirmable(int cloths, int windows, int openings, int pipes) =>
     [
         .. All.Where(key => key.IsAssumable).SelectMany(key => key.Place.Contains("[]", StringComparison.Ordinal)
-            ? Enumerable.Range(0, CountOf(key, cloths, windows, openings)).Select(index => key.Place.Replace("[]", FormattableString.Invariant($"[{index}]"), StringComparison.Ordinal))
+            ? Enumerable.Range(0, CountOf(key, cloths, windows, openings, pipes)).Select(index => key.Place.Replace("[]", FormattableString.Invariant($"[{index}]"), StringComparison.Ordinal))
             : [key.Place]),
     ];
 
     /// <summary>Which count tells how many sections of a list there are.</summary>
-    private static int CountOf(JobKey key, int cloths, int windows, int openings) =>
-        key.Place.StartsWith("windows", StringComparison.Ordinal) ? windows : key.Place.StartsWith("openings", StringComparison.Ordinal) ? openings : cloths;
+    private static int CountOf(JobKey key, int cloths, int windows, int openings, int pipes) =>
+        key.Place.StartsWith("pipes", StringComparison.Ordinal) ? pipes : key.Place.StartsWith("windows", StringComparison.Ordinal) ? windows : key.Place.StartsWith("openings", StringComparison.Ordinal) ? openings : cloths;
 
     private static JobKey Whole(string place, string meaning, double least, double most) =>
         new(place, KeyKind.Whole, meaning) { Least = least, Most = most };

@@ -44,7 +44,7 @@ public static class JobReader
         var date = top.Take<DateOnly>("date", Values.Day);
         var covers = top.Take<int>("covers", Values.Whole);
         var frame = FrameReader.Read(top.Section("frame"), notes, beside);
-        var standOff = ReadStandOff(top.Section("standOff"), top.States("windows") || top.States("openings"));
+        var standOff = ReadStandOff(top.Section("standOff"), HasOpenings(top));
         var ease = top.Take<double>("ease", Values.Ratio);
         var deck = DeckReader.Read(top.Section("deck"), notes);
         var skirt = ReadSkirt(top.Section("skirt"));
@@ -61,13 +61,14 @@ public static class JobReader
         var rates = RatesReader.Read(top.Section("rates"), cloths, notes);
         var windows = WindowReader.Read(top.Sections("windows"), cloths, notes);
         var openings = OpeningReader.Read(top.Sections("openings"), cloths, notes);
+        var pipes = PipeReader.Read(top.Sections("pipes"), cloths, notes);
         var outside = OutsideReader.Read(top.Sections("outside"), cloths, notes, beside);
-        var clearances = WindowReader.ReadClearances(top.Section("clearances"), top.States("windows") || top.States("openings"));
+        var clearances = WindowReader.ReadClearances(top.Section("clearances"), HasOpenings(top));
         var lay = LayReader.Read(top.Section("lay"), notes, beside);
         LayReader.CheckFlaws(lay, cloths, notes);
         // Where the list of cloths is refused as a whole, nobody knows how many there are.
         var countOfCloths = notes.AreClean("cloths") ? cloths.Length : (int)JobKeys.Find("cloths")!.Most;
-        var confirmed = ConfirmedReader.Read(top.Items("confirmed"), (countOfCloths, windows.Length, openings.Length), notes);
+        var confirmed = ConfirmedReader.Read(top.Items("confirmed"), (countOfCloths, windows.Length, openings.Length, pipes.Length), notes);
         var job = new Job(version, title, date, covers, frame, standOff, ease, skirt, hem, seam, cloths, lay, notes.Assumed, confirmed)
         {
             Deck = deck,
@@ -77,6 +78,7 @@ public static class JobReader
             Rates = rates,
             Windows = windows,
             Openings = openings,
+            Pipes = pipes,
             Clearances = clearances,
             Outside = outside,
             Limits = limits,
@@ -85,6 +87,8 @@ public static class JobReader
         DeckReader.Check(job, notes);
         return job;
     }
+
+    private static bool HasOpenings(JobSection top) => top.States("windows") || top.States("openings") || top.States("pipes");
 
     private static bool Version(JobKey key, JsonElement element, out int value, out string hint)
     {

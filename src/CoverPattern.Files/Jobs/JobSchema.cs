@@ -136,5 +136,5 @@ public static class JobSchema
     };
 
     /// <summary>Places that may be confirmed, for as many cloths and windows as a job may have.</summary>
-    private static JsonArray Places() => new([.. JobKeys.Confirmable((int)JobKeys.Find("cloths")!.Most, (int)JobKeys.Find("windows")!.Most, (int)JobKeys.Find("openings")!.Most).Select(place => (JsonNode)place)]);
+    private static JsonArray Places() => new([.. JobKeys.Confirmable((int)JobKeys.Find("cloths")!.Most, (int)JobKeys.Find("windows")!.Most, (int)JobKeys.Find("openings")!.Most, (int)JobKeys.Find("pipes")!.Most).Select(place => (JsonNode)place)]);
 }

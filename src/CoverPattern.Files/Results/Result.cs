@@ -4,6 +4,7 @@ using CoverPattern.Lays;
 using CoverPattern.Lays.Estimates;
 using CoverPattern.Patterns.Frames;
 using CoverPattern.Patterns.Jobs;
+using CoverPattern.Patterns.Openings;
 using CoverPattern.Patterns.Pieces;
 using CoverPattern.Patterns.Seams;
 using CoverPattern.Patterns.Shells;
@@ -33,4 +34,7 @@ public sealed record Result(
 {
     /// <summary>Where lines of the cover meet, and what lies one above the other there.</summary>
     public ImmutableArray<CrossingBulk> Crossings { get; init; } = [];
+
+    /// <summary>Stove pipes at their places.</summary>
+    public ImmutableArray<LaidPipe> Pipes { get; init; } = [];
 }

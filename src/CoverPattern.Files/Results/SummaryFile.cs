@@ -38,6 +38,11 @@ public static class SummaryFile
         summary["crossings"] = SummaryFields.Crossings(result.Crossings);
         summary["ties"] = SummaryFields.Ties(result.Pieces.Ties);
         summary["clipPatches"] = SummaryFields.ClipPatches(result.Pieces.ClipPatches);
+        if (!result.Pipes.IsEmpty)
+        {
+            summary["pipes"] = JsonWords.List(PipeFacts.Of(result), pipe => pipe.ToJson());
+        }
+
         summary["lays"] = SummaryFields.Lays(result);
         summary["cloth"] = SummaryFields.Cloth(result.Estimate);
         summary["buying"] = CostFields.Buying(result.Estimate);

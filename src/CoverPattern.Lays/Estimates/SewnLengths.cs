@@ -9,7 +9,7 @@ namespace CoverPattern.Lays.Estimates;
 
 /// <summary>Everything on one cover that is sewn along a line.</summary>
 /// <param name="Seams">Each seam once: name of its make-up and length, millimetres.</param>
-/// <param name="Stitched">Lines stitched that join no two edges: outer edges of window rings, rims turned under on both layers, upper edges of splash bands.</param>
+/// <param name="Stitched">Lines stitched that join no two edges: outer edges of window rings, rims turned under on both layers, upper edges of splash bands, all round stove pipes.</param>
 /// <param name="Hems">Lengths of the pieces of finished lower edge, millimetres.</param>
 internal sealed record SewnLengths(
     ImmutableArray<(string MakeUp, double LengthMm)> Seams, ImmutableArray<(string Name, double LengthMm)> Stitched, ImmutableArray<double> Hems)
@@ -18,6 +18,7 @@ internal sealed record SewnLengths(
     internal const string Ring = "window ring";
     internal const string Rim = "window rim";
     internal const string Splash = "splash band";
+    internal const string Pipe = "stove pipe";
 
     internal static SewnLengths Of(Dictionary<string, Pattern> patterns, IReadOnlyCollection<Piece> cover)
     {
@@ -30,6 +31,16 @@ internal sealed record SewnLengths(
 
     private static IEnumerable<(string Name, double LengthMm)> StitchedOn(Pattern pattern)
     {
+        // The patch is sewn to the cover and to the sleeve, the sleeve's top and the flaps' edges are hemmed.
+        if (pattern.Kind is PieceKind.PipePatch or PieceKind.PipeSleeve or PieceKind.PipeFlap)
+        {
+            var hole = pattern.Cutouts.Select(cutout => cutout.Run);
+            foreach (var run in pattern.Runs.Where(run => run.Role == EdgeRole.Turned || (run.Role == EdgeRole.Rim && pattern.Kind == PieceKind.PipePatch)).Concat(hole))
+            {
+                yield return (Pipe, run.LengthMm);
+            }
+        }
+
         if (pattern.Kind is not (PieceKind.WindowRing or PieceKind.Strip))
         {
             yield break;

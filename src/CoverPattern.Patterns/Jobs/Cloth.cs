@@ -25,6 +25,9 @@ public sealed record Cloth(
     /// <summary>Thickness of one ply; null when the shop did not say.</summary>
     public Measure? Thickness { get; init; }
 
+    /// <summary>Service temperature that its maker's sheet states, degrees Celsius; null when the shop did not say.</summary>
+    public int? ServiceTemperature { get; init; }
+
     /// <summary>Rolls that there are, in the order in which the job names them; none: cloth as much as is needed. Only the last may be without a length.</summary>
     public ImmutableArray<RollWish> Rolls { get; init; } = [];
 

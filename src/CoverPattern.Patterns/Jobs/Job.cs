@@ -55,6 +55,9 @@ public sealed record Job(
     /// <summary>Openings of any outline.</summary>
     public ImmutableArray<OpeningWish> Openings { get; init; } = [];
 
+    /// <summary>Stove pipes that go through the cover.</summary>
+    public ImmutableArray<PipeWish> Pipes { get; init; } = [];
+
     /// <summary>Pieces drawn elsewhere.</summary>
     public ImmutableArray<OutsideWish> Outside { get; init; } = [];
 

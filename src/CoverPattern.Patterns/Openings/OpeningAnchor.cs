@@ -73,6 +73,6 @@ internal static class OpeningAnchor
     }
 
     /// <summary>Least distance from the edges of a clipped face to a point inside; negative outside.</summary>
-    private static double Depth(FaceClip clip, Point2 point) =>
+    internal static double Depth(FaceClip clip, Point2 point) =>
         clip.Corners.Select((corner, i) => Point2.Cross((clip.After(i) - corner).Unit(), point - corner)).Min();
 }

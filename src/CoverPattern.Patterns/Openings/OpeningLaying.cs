@@ -13,6 +13,9 @@ public sealed record OpeningLaying(ImmutableArray<LaidWindow> Windows, Immutable
     /// <summary>Openings of any outline, in order of the job's entries.</summary>
     public ImmutableArray<LaidOpening> Openings { get; init; } = [];
 
-    /// <summary>What is taken out of the shell: windows, then openings.</summary>
-    public ImmutableArray<Region> Regions => [.. Windows.Select(window => window.Region), .. Openings.Select(opening => opening.Region)];
+    /// <summary>Stove pipes, in order of the job's entries.</summary>
+    public ImmutableArray<LaidPipe> Pipes { get; init; } = [];
+
+    /// <summary>What is taken out of the shell: windows, then openings, then what lies within the clear distance of pipes.</summary>
+    public ImmutableArray<Region> Regions => [.. Windows.Select(window => window.Region), .. Openings.Select(opening => opening.Region), .. Pipes.Select(pipe => pipe.Region)];
 }

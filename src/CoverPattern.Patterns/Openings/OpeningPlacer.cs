@@ -19,7 +19,7 @@ internal static class OpeningPlacer
     private const double LeastSeen = 0.26;
 
     // Charts and space agree better than this where a face has a place in space, millimetres.
-    private const double InPlace = 0.001;
+    internal const double InPlace = 0.001;
 
     internal static string PlaceOf(int entry) => FormattableString.Invariant($"openings[{entry}]");
 

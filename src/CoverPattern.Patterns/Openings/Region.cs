@@ -19,6 +19,9 @@ public sealed record Region(string Label, string Purpose, SurfacePoint Centre, P
     /// <summary>Radius when it is a whole circle inside one face, millimetres; null elsewhere.</summary>
     public double? Radius { get; init; }
 
+    /// <summary>What is drawn beside it on the cover.</summary>
+    public ImmutableArray<RegionMark> Marks { get; init; } = [];
+
     /// <summary>Whether it takes a part of the hem with it: the rim runs from hem to hem.</summary>
     public bool ReachesHem => !Rim[0].IsRing && Rim[0].Enter != Rim[^1].Leave;
 

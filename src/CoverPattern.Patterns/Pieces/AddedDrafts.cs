@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using System.Collections.Immutable;
 using System.Linq;
@@ -17,14 +18,16 @@ internal static class AddedDrafts
     /// <param name="rims">Classes of rims by their labels: both sides of a rim are marked alike whatever their last digits.</param>
     internal static IEnumerable<PieceDraft> Make(ImmutableArray<AddedPiece> added, ImmutableArray<ArcClass> classes, IReadOnlyDictionary<string, ArcClass> rims)
     {
-        var next = 0;
+        // Both sides of a line between added pieces have the class of the first.
+        var lines = added.SelectMany(piece => piece.AllEdges).Zip(classes).GroupBy(entry => entry.First.Arc, StringComparer.Ordinal).ToDictionary(line => line.Key, line => line.First().Second, StringComparer.Ordinal);
         foreach (var piece in added)
         {
-            DraftRun[] runs = [.. piece.AllEdges.Select(edge => (edge, own: classes[next++])).Select(entry => entry.edge.ToRun(rims.GetValueOrDefault(entry.edge.Arc, entry.own)))];
+            DraftRun[] runs = [.. piece.AllEdges.Select(edge => edge.ToRun(rims.GetValueOrDefault(edge.Arc, lines[edge.Arc])))];
             yield return new PieceDraft(piece.Label, piece.Cloth, piece.Kind, piece.Corners, [.. runs[..piece.Edges.Length]])
             {
                 Folds = piece.Folds,
-                Cutouts = [.. piece.Cutouts.Zip(runs[piece.Edges.Length..], (cutout, run) => new DraftCutout(cutout.Purpose, run))],
+                Cutouts = [.. piece.Cutouts.Zip(runs[piece.Edges.Length..], (cutout, run) => new DraftCutout(cutout.Purpose, run) { Ring = cutout.Ring })],
+                Drawn = piece.Lines,
             };
         }
     }

@@ -23,6 +23,9 @@ public sealed record AddedPiece(
     /// <summary>Lines at which it bends.</summary>
     public ImmutableArray<FoldLine> Folds { get; init; } = [];
 
+    /// <summary>Lines drawn on it.</summary>
+    public ImmutableArray<MarkLine> Lines { get; init; } = [];
+
     /// <summary>The edges round the outline, then those of the holes.</summary>
     internal ImmutableArray<AddedEdge> AllEdges => [.. Edges, .. Cutouts.Select(cutout => cutout.Edge)];
 
@@ -52,6 +55,11 @@ public sealed record AddedPiece(
         if (AllEdges[edge].Radius is { } radius)
         {
             return 2 * Math.PI * radius;
+        }
+
+        if (edge >= Edges.Length)
+        {
+            return Rings.Perimeter(Cutouts[edge - Edges.Length].Ring);
         }
 
         var start = Edges.Take(edge).Sum(before => before.Steps);

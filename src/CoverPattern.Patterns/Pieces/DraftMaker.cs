@@ -52,6 +52,7 @@ internal sealed class DraftMaker
             Faces = [.. panel.Patches.Zip(panel.FlatMaps, (patch, map) => turn.After(map).Apply(subdivision.Patches[patch].Corners))],
             FaceLabels = [.. faces.Select(face => shell.Faces[face].Label)],
             Folds = [.. panel.Folds.Select(fold => Line(panel, fold, turn))],
+            Drawn = [.. panel.Patches.Zip(panel.FlatMaps).SelectMany(pair => subdivision.Drawn.Where(line => line.Patch == pair.First).Select(line => new MarkLine(turn.After(pair.Second).Apply(line.Path), line.Purpose)))],
             SplashLines = SplashBand.UpperLine(job, shell, subdivision, panel),
             Cutouts =
             [

@@ -52,6 +52,7 @@ internal sealed record DraftMatch(bool Mirrored, ImmutableArray<int> RunOf, Immu
         && draft.Faces.Length == model.Faces.Length
         && draft.Folds.Length == model.Folds.Length
         && draft.SplashLines.Length == model.SplashLines.Length
+        && ((draft.Drawn.IsEmpty && model.Drawn.IsEmpty) || ReferenceEquals(draft, model))
         && draft.Cutouts.Length == model.Cutouts.Length;
 
     /// <summary>How a draft may be turned; null: not at all.</summary>

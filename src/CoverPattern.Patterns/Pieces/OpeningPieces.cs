@@ -40,7 +40,7 @@ public static class OpeningPieces
     }
 
     /// <summary>Arcs round the sheet in order, each with the number of its edges.</summary>
-    private static IEnumerable<(int Arc, int Steps)> RunsOf(ImmutableArray<PanelEdge> outline)
+    internal static IEnumerable<(int Arc, int Steps)> RunsOf(ImmutableArray<PanelEdge> outline)
     {
         for (var (first, count) = (0, 0); first < outline.Length; first += count)
         {
@@ -50,7 +50,7 @@ public static class OpeningPieces
     }
 
     /// <summary>The turn that brings the opening's up to +y.</summary>
-    private static RigidMap Upright(Region region, Subdivision inside, Panel panel)
+    internal static RigidMap Upright(Region region, Subdivision inside, Panel panel)
     {
         var at = Enumerable.Range(0, panel.Patches.Length).Where(i => inside.Patches[panel.Patches[i]].Face == region.Centre.Face).DefaultIfEmpty(0).First();
         var map = panel.FlatMaps[at] with { Shift = default };
@@ -58,7 +58,7 @@ public static class OpeningPieces
         return new RigidMap(up.Y, up.X, default, Mirrored: false);
     }
 
-    private static FoldLine Line(Subdivision inside, Panel panel, int fold, RigidMap turn)
+    internal static FoldLine Line(Subdivision inside, Panel panel, int fold, RigidMap turn)
     {
         var side = inside.Arcs[fold].First;
         var map = turn.After(panel.FlatMaps[panel.Patches.IndexOf(side.Patch)]);

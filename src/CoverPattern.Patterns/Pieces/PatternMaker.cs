@@ -53,7 +53,7 @@ internal static class PatternMaker
                 .. draft.AllRuns.SelectMany((run, i) => RimNotches.Make(run, i, RimPath(draft, i, sewLine, cutouts))),
             ],
             [],
-            [.. draft.SplashLines.Select(line => new MarkLine([Place(line.From), Place(line.To)], SplashBand.LinePurpose)), .. draft.Runs.SelectMany((run, i) => run.Steps > 1 ? [] : WeldLines.Draw(edges[draft.Start(i)], run.Side, run.Class.MakeUp, cutLine))],
+            [.. draft.Drawn.Select(line => line with { Path = [.. line.Path.Select(Place)] }), .. draft.SplashLines.Select(line => new MarkLine([Place(line.From), Place(line.To)], SplashBand.LinePurpose)), .. draft.Runs.SelectMany((run, i) => run.Steps > 1 ? [] : WeldLines.Draw(edges[draft.Start(i)], run.Side, run.Class.MakeUp, cutLine))],
             cutouts,
             Grain(label),
             [.. draft.Faces.Select(face => face.Select(Place).ToImmutableArray())],

@@ -29,6 +29,9 @@ internal sealed record PieceDraft(
     /// <summary>The upper line of a splash band that lies on the piece, in the same coordinates.</summary>
     internal ImmutableArray<FoldLine> SplashLines { get; init; } = [];
 
+    /// <summary>Lines drawn on it, in the same coordinates; a draft with any equals no other.</summary>
+    internal ImmutableArray<MarkLine> Drawn { get; init; } = [];
+
     /// <summary>Holes.</summary>
     internal ImmutableArray<DraftCutout> Cutouts { get; init; } = [];
 

@@ -30,6 +30,15 @@ public enum PieceKind
     /// <summary>Strip sewn to an edge.</summary>
     Strip,
 
+    /// <summary>Heat cloth round a stove pipe, out to its clear distance.</summary>
+    PipePatch,
+
+    /// <summary>Sleeve or cone boot round a stove pipe.</summary>
+    PipeSleeve,
+
+    /// <summary>Flap of heat cloth over a stove pipe's hole or its patch.</summary>
+    PipeFlap,
+
     /// <summary>Drawn elsewhere.</summary>
     Outside,
 }

@@ -65,7 +65,7 @@ internal sealed class RimArcs
     }
 
     /// <summary>Stretches in order of the rim, those of one arc together; the first begins where an arc begins.</summary>
-    private static List<List<int>> Groups(Region region, Func<LinePoint, bool> isEnd)
+    internal static List<List<int>> Groups(Region region, Func<LinePoint, bool> isEnd)
     {
         var count = region.Rim.Length;
         bool Begins(int stretch) => region.Rim[stretch].Enter is { } enter && isEnd(enter);

@@ -34,7 +34,8 @@ public static class Subdivider
         var cells = FaceCutter.Cut(surface, taken) ?? throw new ArgumentException("Regions lie over each other.", nameof(regions));
         var labels = LineLabels.Of(shell, surface, plan, cells);
         var insides = taken.Select((_, i) => Assemble(shell, plan, taken, [.. cells.Where(cell => cell.Region == i)], labels));
-        return Assemble(shell, plan, taken, [.. cells.Where(cell => cell.Region < 0)], labels) with { Panels = plan.Panels, Insides = [.. insides] };
+        var cover = Assemble(shell, plan, taken, [.. cells.Where(cell => cell.Region < 0)], labels);
+        return cover with { Panels = plan.Panels, Insides = [.. insides], Drawn = [.. taken.SelectMany(region => region.Marks).SelectMany(mark => DrawnLine.On(cover.Patches, mark))] };
     }
 
     /// <summary>Makes patches of cells, and arcs of what they lie on.</summary>

@@ -15,6 +15,9 @@ public sealed record Subdivision(ImmutableArray<Patch> Patches, ImmutableArray<A
     /// <summary>For each region what it takes out, cut along the same lines: its rims bear the same labels, lines inside it are folds.</summary>
     public ImmutableArray<Subdivision> Insides { get; init; } = [];
 
+    /// <summary>Lines that are drawn on patches: where something sewn on beside an opening comes to lie.</summary>
+    public ImmutableArray<DrawnLine> Drawn { get; init; } = [];
+
     /// <summary>The pairs of faces that meet along arcs of two sides, each pair both ways round.</summary>
     /// <param name="isMeant">Tells the arcs meant.</param>
     public ImmutableHashSet<(int Face, int Other)> FacesBeside(Func<Arc, bool> isMeant) =>

@@ -15,6 +15,7 @@ internal sealed class OpenedCover
 
     private readonly SewnFile file;
     private readonly OpeningOrder order;
+    private readonly TrueCover cover;
     private readonly Dictionary<string, SewnPattern> patterns;
     private readonly Dictionary<string, SewnPiece> pieces;
     private readonly Dictionary<string, List<TrueCell>> cells;
@@ -22,12 +23,12 @@ internal sealed class OpenedCover
     private readonly List<LaidFacet> laid = [];
     private readonly List<string> faults = [];
 
-    private OpenedCover(SewnFile file, SewingOrder cover, OpeningOrder order)
+    private OpenedCover(SewnFile file, SewingOrder ordered, OpeningOrder order)
     {
-        (this.file, this.order) = (file, order);
+        (this.file, this.order, cover) = (file, order, TrueCover.Build(ordered.Sizes));
         patterns = file.Patterns.ToDictionary(pattern => pattern.Id);
         pieces = file.Pieces.ToDictionary(piece => piece.Label);
-        cells = TrueOpening.CellsOf(TrueCover.Build(cover.Sizes), order);
+        cells = TrueOpening.CellsOf(cover, order);
 
         // A chord this near to its arc crosses a line farther along it the flatter it comes.
         onCover = Math.Max(Tolerances.OnCover, OnOutline / cells.Values.SelectMany(list => list).Min(cell => cell.Steepness));
@@ -141,7 +142,7 @@ internal sealed class OpenedCover
             var (path, otherPath) = (PathOf(pattern, i), PathOf(patterns[other.Pattern], sewn.PartnerRun));
             HoldLengths($"{sewn.Arc} between {piece.Label} and {other.Label}:", (run, path), (opposite, otherPath));
             HoldMarks($"{sewn.Arc} between {piece.Label} and {other.Label}:", (pattern, i, run), (patterns[other.Pattern], sewn.PartnerRun));
-            if (run.Role == "seam")
+            if (run.Role == "seam" && piece.Facets.Count > 0)
             {
                 HoldPlace(piece, path, other, otherPath, sewn.Arc);
             }
@@ -251,14 +252,16 @@ internal sealed class OpenedCover
         Hold("cloth", cloth, cells.Values.SelectMany(list => list).Sum(cell => cell.Area));
         if (order.Lap is { } lap)
         {
-            var sheets = file.Pieces.Where(piece => patterns[piece.Pattern].Kind == "pane").Select(piece => patterns[piece.Pattern]).ToArray();
-            Hold("sheet", sheets, cells.Values.SelectMany(list => list.Select(cell => cell.Whole).Distinct()).Sum(face => face.Area) - cells.Values.SelectMany(list => list).Sum(cell => cell.Area));
+            var sheets = file.Pieces.Where(piece => patterns[piece.Pattern].Kind == order.FillKind).Select(piece => patterns[piece.Pattern]).ToArray();
+            Hold("sheet", sheets, cover.Faces.Values.Sum(face => face.Area) - AreaOf(cells) - (order.Hole is { } hole ? cover.Faces.Values.Sum(face => face.Area) - AreaOf(TrueOpening.CellsOf(cover, hole)) : order.HoleArea));
             if (sheets.Any(sheet => sheet.Runs.Any(run => !(Math.Abs(run.AllowanceMm - lap) <= Tolerances.SamePlace))))
             {
                 faults.Add("a sheet does not reach beyond the rim by its lap.");
             }
         }
     }
+
+    private static double AreaOf(Dictionary<string, List<TrueCell>> cells) => cells.Values.SelectMany(list => list).Sum(cell => cell.Area);
 
     private void Hold(string what, SewnPattern[] sewn, double truth)
     {

@@ -21,6 +21,18 @@ internal sealed record OpeningOrder(string Facet, double Right, double Up, doubl
     /// <summary>How far the sheet reaches beyond the rim; null where there is none.</summary>
     internal double? Lap { get; init; }
 
+    /// <summary>Direction in which it is seen from outside, backward: out of the cover; null where that is square to the facet.</summary>
+    internal SpacePoint? Along { get; init; }
+
+    /// <summary>Kind of the piece that fills it.</summary>
+    internal string FillKind { get; init; } = "pane";
+
+    /// <summary>What is left open in that piece: an outline of its own about the same middle.</summary>
+    internal OpeningOrder? Hole { get; init; }
+
+    /// <summary>Area of such an opening on the cover where it has another form.</summary>
+    internal double HoleArea { get; init; }
+
     /// <summary>Area of the outline in its plane.</summary>
     internal double Area => (Size.Width * Size.Height) - ((4 - Math.PI) * Corner * Corner);
 

@@ -151,8 +151,9 @@ internal static class SewingJobs
         var panels = PanelPlanner.Plan(job, frame, shell);
         Assert.Empty(panels.Faults);
         var openings = OpeningLayer.Lay(job, frame, shell);
-        var cut = HubStops.Shorten(job, shell, Subdivider.Cut(shell, SeamPlanner.Plan(job, shell, panels), openings.Regions));
+        var plan = SeamPlanner.Plan(job, shell, panels);
+        var cut = HubStops.Shorten(job, shell, Subdivider.Cut(shell, plan, openings.Regions));
         var flat = PanelFlattener.Flatten(cut);
-        return PieceFinisher.Finish(job, shell, cut, flat, [.. WindowPieces.Make(job, openings.Windows), .. OpeningPieces.Make(openings, cut), .. HubPatchPieces.Make(job, shell, cut), .. SplashBand.Make(job, shell, cut, flat)]);
+        return PieceFinisher.Finish(job, shell, cut, flat, [.. WindowPieces.Make(job, openings.Windows), .. OpeningPieces.Make(openings, cut), .. PipePieces.Make(shell, plan, openings.Pipes), .. HubPatchPieces.Make(job, shell, cut), .. SplashBand.Make(job, shell, cut, flat)]);
     }
 }

@@ -65,10 +65,32 @@ internal static class TrueOpening
     private static Dictionary<string, FlatPoint[]> Seen(TrueCover cover, OpeningOrder order)
     {
         var anchor = cover.Faces[order.Facet];
+        if (order.Along is { } along)
+        {
+            return SeenAlong(cover, along, MiddleOf(cover, order));
+        }
+
         var (up, origin) = (anchor.Outward.Cross(anchor.Round), AnchorOf(cover, order)[0]);
         return cover.Faces.Values.Where(face => face.Outward.Dot(anchor.Outward) > 0.2).ToDictionary(
             face => face.Label,
             face => face.Corners.Select(corner => origin + new FlatPoint((corner - anchor.Corners[0]).Dot(anchor.Round), (corner - anchor.Corners[0]).Dot(up))).ToArray(),
+            StringComparer.Ordinal);
+    }
+
+    /// <summary>The middle of an opening in space.</summary>
+    internal static SpacePoint MiddleOf(TrueCover cover, OpeningOrder order)
+    {
+        var (anchor, corner) = (cover.Faces[order.Facet], AnchorOf(cover, order)[0]);
+        return anchor.Corners[0] - (corner.X * anchor.Round) - (corner.Y * anchor.Outward.Cross(anchor.Round));
+    }
+
+    /// <summary>All faces that look along a direction, seen against it about a point.</summary>
+    private static Dictionary<string, FlatPoint[]> SeenAlong(TrueCover cover, SpacePoint along, SpacePoint middle)
+    {
+        var across = (Math.Abs(along.Z) < 0.9 ? along.Cross(new SpacePoint(0, 0, 1)) : along.Cross(new SpacePoint(1, 0, 0))).Unit;
+        return cover.Faces.Values.Where(face => face.Outward.Dot(along) > 0.2).ToDictionary(
+            face => face.Label,
+            face => face.Corners.Select(corner => new FlatPoint((corner - middle).Dot(across), (corner - middle).Dot(along.Cross(across)))).ToArray(),
             StringComparer.Ordinal);
     }
 

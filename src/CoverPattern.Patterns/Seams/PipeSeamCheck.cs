@@ -1,0 +1,86 @@
+using System;
+using System.Collections.Generic;
+using System.Collections.Immutable;
+using System.Linq;
+using CoverPattern.Geometry;
+using CoverPattern.Patterns.Jobs;
+using CoverPattern.Patterns.Openings;
+using CoverPattern.Patterns.Shells;
+
+namespace CoverPattern.Patterns.Seams;
+
+/// <summary>Holds pipes against the seams that were planned: zips within the clear distance, seams cut too flatly or passed too near.</summary>
+public static class PipeSeamCheck
+{
+    // A rim that crosses a seam more flatly leaves points of cloth that cannot be sewn (own choice), degrees.
+    private const double FlattestCrossing = 20;
+
+    /// <summary>All that is wrong, each zip by its strut.</summary>
+    /// <param name="job">Clearances are read.</param>
+    /// <param name="shell">The surface.</param>
+    /// <param name="plan">What becomes of its edges.</param>
+    /// <param name="pipes">The pipes.</param>
+    public static ImmutableArray<Fault> Faults(Job job, Shell shell, SeamPlan plan, ImmutableArray<LaidPipe> pipes)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        ArgumentNullException.ThrowIfNull(shell);
+        ArgumentNullException.ThrowIfNull(plan);
+        return [.. pipes.SelectMany(pipe => Zips(shell, plan, pipe).Concat(Cut(shell, plan, pipe)).Concat(Beside(job, shell, plan, pipe)))];
+    }
+
+    private static IEnumerable<Fault> Zips(Shell shell, SeamPlan plan, LaidPipe pipe)
+    {
+        var reach = shell.Nodes.Max(node => Point3.Distance(node.Position, pipe.Axis.Foot));
+        var (from, to) = (pipe.Axis.Foot - (pipe.Wish.ClearRadius * pipe.Axis.Outward), pipe.Axis.Foot + (reach * pipe.Axis.Outward));
+        foreach (var edge in Enumerable.Range(0, shell.Edges.Length).Where(edge => plan.Edges[edge].Role == EdgeRole.Seam && plan.Edges[edge].MakeUp?.Form == MakeUpForm.Zip))
+        {
+            var (one, other) = (shell.Nodes[shell.Edges[edge].From], shell.Nodes[shell.Edges[edge].To]);
+            var gap = Segments3.Distance(from, to, one.Position, other.Position) - (plan.Edges[edge].MakeUp!.Width.Millimetres + (pipe.Wish.Diameter.Millimetres / 2));
+            if (gap < pipe.Wish.Clear.Millimetres)
+            {
+                yield return Refuse(
+                    pipe,
+                    FormattableString.Invariant($"the zip over strut {one.Label}-{other.Label} lies {Math.Max(0, gap):0} mm from the pipe's wall, inside its clear distance"),
+                    $"no zip within the clear distance of {pipe.Wish.Clear.Typed}: another make-up there (seam.others), or another place");
+            }
+        }
+    }
+
+    private static IEnumerable<Fault> Cut(Shell shell, SeamPlan plan, LaidPipe pipe)
+    {
+        foreach (var stretch in pipe.Region.Rim.Where(stretch => stretch.Leave is { Edge: >= 0 } leave && plan.Edges[leave.Edge].Role != EdgeRole.Fold))
+        {
+            var (face, edge) = (shell.Faces[stretch.Face], stretch.Leave!.Value.Edge);
+            var at = face.Edges.IndexOf(edge);
+            var (line, step) = (face.Chart[(at + 1) % face.Chart.Length] - face.Chart[at], stretch.Points[^1] - stretch.Points[^2]);
+            var angle = Math.Asin(Math.Min(1, Math.Abs(Point2.Cross(line.Unit(), step.Unit())))) * 180 / Math.PI;
+            if (angle < FlattestCrossing)
+            {
+                yield return Refuse(pipe, FormattableString.Invariant($"the rim of its patch crosses a seam under {angle:0} degrees"), FormattableString.Invariant($"at least {FlattestCrossing:0} degrees: another place"));
+            }
+
+            if (plan.Edges[edge].MakeUp is { IsClosing: true })
+            {
+                yield return Refuse(pipe, "the rim of its patch cuts through the closing seam", "a closing seam in one piece: let it rise elsewhere (seam.closing.at), or move the pipe");
+            }
+        }
+    }
+
+    private static IEnumerable<Fault> Beside(Job job, Shell shell, SeamPlan plan, LaidPipe pipe)
+    {
+        var least = Math.Max(job.Clearances.Seam.Millimetres, pipe.Wish.Lap.Millimetres);
+        var gap = pipe.Region.Rim.SelectMany(stretch => SeamsOf(shell.Faces[stretch.Face], plan)
+            .Where(side => stretch.Enter?.Edge != side.Edge && stretch.Leave?.Edge != side.Edge)
+            .SelectMany(side => stretch.Points.Select(point => Segments.Distance(side.From, side.To, point)))).DefaultIfEmpty(double.PositiveInfinity).Min();
+        if (gap < least)
+        {
+            yield return Refuse(pipe, FormattableString.Invariant($"{gap:0.0} mm from the rim of its patch to a seam that it does not cross"), FormattableString.Invariant($"at least {least:0} mm, clearance of seams and lap of the patch: another place"));
+        }
+    }
+
+    private static IEnumerable<(int Edge, Point2 From, Point2 To)> SeamsOf(ShellFace face, SeamPlan plan) => Enumerable.Range(0, face.Edges.Length)
+        .Where(i => plan.Edges[face.Edges[i]].Role == EdgeRole.Seam)
+        .Select(i => (face.Edges[i], face.Chart[i], face.Chart[(i + 1) % face.Chart.Length]));
+
+    private static Fault Refuse(LaidPipe pipe, string said, string allowed) => new(FormattableString.Invariant($"pipes[{pipe.Entry}]"), said, allowed);
+}

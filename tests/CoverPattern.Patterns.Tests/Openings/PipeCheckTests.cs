@@ -1,0 +1,128 @@
+using System;
+using System.Linq;
+using CoverPattern.Patterns.Frames;
+using CoverPattern.Patterns.Jobs;
+using CoverPattern.Patterns.Openings;
+using CoverPattern.Patterns.Pieces;
+using CoverPattern.Patterns.Seams;
+
+namespace CoverPattern.Patterns.Tests.Openings;
+
+public class PipeCheckTests
+{
+    [Fact]
+    public void Lay_PipeInTheMiddleOfAFacet_NoFault() => Assert.Empty(Faults(Pipe("F4.02", 150, 150)));
+
+    [Fact]
+    public void Lay_ClearDistanceOverStruts_EveryStrutIsAFault()
+    {
+        // The clear distance of 18 in that codes ask of bare pipe: it reaches beyond all three struts of any facet here, and to no hub:
+        // by hand a circumradius of a facet is 850 mm, less pipe 75, hub 50 and 457.
+        var faults = Faults(Pipe("F4.02", 150, 457));
+
+        Assert.Equal(3, faults.Length);
+        Assert.All(faults, fault => Assert.Contains("inside its clear distance", fault.Said, StringComparison.Ordinal));
+        Assert.All(faults, fault => Assert.StartsWith("strut H", fault.Said, StringComparison.Ordinal));
+        Assert.All(faults, fault => Assert.Equal("pipes[0]", fault.Place));
+    }
+
+    [Fact]
+    public void Lay_PipeAtAHub_HubAndItsStrutsAreFaults()
+    {
+        var pipe = Pipe("F4.02", 150, 150);
+        var faults = Faults(pipe with { Place = new PipePlace(PipeRun.Vertical, "", default, default) { Plan = (Mm(20), Mm(10)) } });
+
+        // The top hub has five struts.
+        Assert.Equal(5, faults.Count(fault => fault.Said.StartsWith("strut", StringComparison.Ordinal)));
+        Assert.Single(faults, fault => fault.Said.StartsWith("hub", StringComparison.Ordinal));
+        Assert.Single(faults, fault => fault.Said.StartsWith("patch or rain flap round hub", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Lay_WindowOnTheOtherSide_IsNotInTheWay()
+    {
+        var window = new WindowWish(["F2.14"], null, Mm(300), Mm(35), Mm(20), Mm(12), "canvas");
+        var job = Job(Pipe("F2.06", 130, 150) with { Place = new PipePlace(PipeRun.Level, "F2.06", default, default) }) with { Windows = [window] };
+
+        Assert.Empty(Faults(job));
+    }
+
+    [Fact]
+    public void Lay_WindowBesideIt_IsAFaultWithDistanceAndLimit()
+    {
+        var window = new WindowWish(["F4.02"], null, Mm(120), Mm(35), Mm(20), Mm(12), "canvas") { Up = Mm(230) };
+
+        var fault = Faults(Job(Pipe("F4.02", 150, 150) with { Place = new PipePlace(PipeRun.Vertical, "F4.02", default, Mm(-40)) }) with { Windows = [window] })
+            .Single(fault => fault.Said.StartsWith("W4.02", StringComparison.Ordinal));
+
+        // By hand: middles 270 mm apart up a slope of 33 degrees less ring 95 are 226.4 mm - 75 in plan, less the slope's share of the ring.
+        Assert.Contains("inside its clear distance", fault.Said, StringComparison.Ordinal);
+        Assert.Contains("150 mm", fault.Allowed, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Lay_ZipBesideIt_IsAFault()
+    {
+        var zip = MakeUp.Of(MakeUpForm.Zip, Mm(20));
+        var job = Job(Pipe("F4.02", 150, 300)) is var made ? made with { Seam = made.Seam with { MakeUp = zip } } : null!;
+        var (frame, shell) = (FrameBuilder.Build(job.Frame), Jobs.Shell(job));
+
+        var faults = PipeSeamCheck.Faults(job, shell, SeamPlanner.Plan(job, shell, PanelPlanner.Plan(job, frame, shell)), OpeningLayer.Lay(job, frame, shell).Pipes);
+
+        Assert.Contains(faults, fault => fault.Said.StartsWith("the zip over strut", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData(PipeRun.Vertical, "F1.04", "runs under")]
+    [InlineData(PipeRun.Level, "F5.01", "runs under")]
+    [InlineData(PipeRun.Vertical, "F9.01", "\"F9.01\"")]
+    public void Lay_PipeAlongItsFacetOrNowhere_SaysSo(PipeRun run, string facet, string said)
+    {
+        var fault = Assert.Single(Faults(Pipe(facet, 100, 100) with { Place = new PipePlace(run, facet, default, default) }));
+
+        Assert.Contains(said, fault.Said, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Lay_PipeOffThePlan_SaysSo()
+    {
+        var fault = Assert.Single(Faults(Pipe("F4.02", 100, 100) with { Place = new PipePlace(PipeRun.Vertical, "", default, default) { Plan = (Mm(9000), Mm(0)) } }));
+
+        Assert.Equal(("pipes[0].x", "x 9000 mm, y 0 mm"), (fault.Place, fault.Said));
+    }
+
+    [Fact]
+    public void Ordinates_OneFacet_AreThoseOfTheClosedForm()
+    {
+        var job = Job(Pipe("F4.02", 150, 150));
+        var (frame, shell) = (FrameBuilder.Build(job.Frame), Jobs.Shell(job));
+        var pipe = Assert.Single(OpeningLayer.Lay(job, frame, shell).Pipes);
+
+        var ordinates = PipePieces.Ordinates(shell, pipe);
+
+        // r tan t (1 - cos(30 k degrees)) [Apostol Mnatsakanian 2007]; r = 75 + 3.
+        Assert.All(ordinates.Index(), entry => Assert.Equal(78 * Math.Tan(pipe.Tilt) * (1 - Math.Cos(entry.Index * Math.PI / 6)), entry.Item, 0.02));
+        // Own table of facet inclinations of the 3V: 32.447 degrees in that ring of facets, at stand-off 0; the offset moves planes without turning them.
+        Assert.Contains(Math.Round(pipe.Tilt * 180 / Math.PI, 1), new[] { 23.7, 32.4, 45.5 });
+    }
+
+    private static Measure Mm(double millimetres) => new(millimetres, FormattableString.Invariant($"{millimetres} mm"));
+
+    private static PipeWish Pipe(string facet, double diameter, double clear) => new(new PipePlace(PipeRun.Vertical, facet, default, default), Mm(diameter), Mm(clear), "heat")
+    {
+        Gap = Mm(3),
+        Sleeve = Mm(150),
+        TurnUnder = Mm(15),
+        Lap = Mm(40),
+        RainFlap = Mm(60),
+        ClosingFlap = Mm(40),
+    };
+
+    private static Job Job(PipeWish pipe) => Jobs.Dome(3, 5, 3657.6) is var job
+        ? job with { Cloths = [.. job.Cloths, job.Cloths[0] with { Name = "heat", ServiceTemperature = 550 }], Pipes = [pipe] }
+        : null!;
+
+    private static Fault[] Faults(PipeWish pipe) => Faults(Job(pipe));
+
+    private static Fault[] Faults(Job job) => [.. OpeningLayer.Lay(job, FrameBuilder.Build(job.Frame), Jobs.Shell(job)).Faults];
+}

@@ -37,7 +37,8 @@ public static class OpeningLayer
         var surface = new ClippedShell(shell);
         ImmutableArray<LaidOpening> openings = [.. job.Openings.Select((wish, entry) => OpeningPlacer.Lay(surface, wish, entry, faults)).OfType<LaidOpening>()];
         var fits = new OpeningCheck(job, surface, windows);
-        openings = fits.Look(openings);
+        fits.Look(openings);
+        openings = [.. openings.Select(opening => ZipPlanner.Plan(job, surface, opening, faults))];
         return new OpeningLaying(windows, [.. faults, .. check.Faults, .. fits.Faults], [.. check.Notices, .. fits.Notices]) { Openings = openings };
 
         static (string Label, string Rim) Names(Shell shell, (int Face, int Entry, WindowWish Wish)[] wished, int index)

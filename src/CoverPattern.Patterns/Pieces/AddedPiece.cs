@@ -54,6 +54,11 @@ public sealed record AddedPiece(
             return 2 * Math.PI * radius;
         }
 
+        if (edge >= Edges.Length)
+        {
+            return Rings.Perimeter(Cutouts[edge - Edges.Length].Ring);
+        }
+
         var start = Edges.Take(edge).Sum(before => before.Steps);
         return Enumerable.Range(start, Edges[edge].Steps).Sum(i => Point2.Distance(Corners[i], Corners[(i + 1) % Corners.Length]));
     }

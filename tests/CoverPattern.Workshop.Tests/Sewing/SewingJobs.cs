@@ -153,6 +153,6 @@ internal static class SewingJobs
         var openings = OpeningLayer.Lay(job, frame, shell);
         var cut = HubStops.Shorten(job, shell, Subdivider.Cut(shell, SeamPlanner.Plan(job, shell, panels), openings.Regions));
         var flat = PanelFlattener.Flatten(cut);
-        return PieceFinisher.Finish(job, shell, cut, flat, [.. WindowPieces.Make(job, openings.Windows), .. OpeningPieces.Make(openings, cut), .. HubPatchPieces.Make(job, shell, cut), .. SplashBand.Make(job, shell, cut, flat)]);
+        return PieceFinisher.Finish(job, shell, cut, flat, [.. WindowPieces.Make(job, openings.Windows), .. OpeningPieces.Make(job, openings, cut), .. HubPatchPieces.Make(job, shell, cut), .. SplashBand.Make(job, shell, cut, flat)]);
     }
 }

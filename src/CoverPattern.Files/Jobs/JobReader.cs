@@ -54,7 +54,6 @@ public static class JobReader
         var panels = PanelReader.Read(top.Sections("panels"), notes);
         var limits = ReadLimits(top.Section("limits"));
         var marks = MarkReader.Read(top.Section("marks"), seam);
-        var notions = NotionReader.Read(top.Section("notions"), seam, hem, marks);
         var cloths = ClothReader.Read(top.Sections("cloths"), notes);
         table.CheckJoins(cloths);
         CheckSplash(skirt, cloths, notes);
@@ -62,6 +61,7 @@ public static class JobReader
         var windows = WindowReader.Read(top.Sections("windows"), cloths, notes);
         var openings = OpeningReader.Read(top.Sections("openings"), cloths, notes);
         var pipes = PipeReader.Read(top.Sections("pipes"), cloths, notes);
+        var notions = NotionReader.Read(top.Section("notions"), seam, hem, marks, openings);
         var outside = OutsideReader.Read(top.Sections("outside"), cloths, notes, beside);
         var clearances = WindowReader.ReadClearances(top.Section("clearances"), HasOpenings(top));
         var lay = LayReader.Read(top.Section("lay"), notes, beside);

@@ -24,8 +24,20 @@ internal static class OpeningKeys
         new("openings[].turned", KeyKind.Degrees, "By how much it is turned, counter-clockwise seen from outside.") { Least = -360, Most = 360 },
         new("openings[].laid", KeyKind.Word, "Carried over edges at its exact size, or projected; carried where no hub is inside when not stated.") { Words = ["either", "carried", "projected"] },
         Length("openings[].turnUnder", "Cloth of the cover turned under at its rim.", 0) with { Most = 100, Default = "15 mm", Standing = JobKeys.CommonPractice },
-        new("openings[].sheet", KeyKind.ClothName, "Clear sheet sewn in behind it, one of the cloths; open without it.") { Least = 1, Most = 40 },
-        Length("openings[].lap", "How far the sheet reaches beyond the rim.", 5) with { Most = 200, Default = "20 mm", Standing = JobKeys.CommonPractice },
+        new("openings[].kind", KeyKind.Word, "What it is for: a window when not stated.") { Words = ["window", "door", "baseVent"] },
+        new("openings[].sheet", KeyKind.ClothName, "Clear sheet that fills a window, one of the cloths; open without it.") { Least = 1, Most = 40 },
+        new("openings[].screen", KeyKind.ClothName, "Mesh, one of the cloths: in a window in place of the sheet, behind the flap of a door or vent.") { Least = 1, Most = 40 },
+        new("openings[].flap", KeyKind.ClothName, "Cloth of the flap of a door or vent, one of the cloths; the cover's when not stated.") { Least = 1, Most = 40 },
+        new("openings[].held", KeyKind.Word, "How what opens is held; sewn: it does not open.") { Words = ["sewn", "zip", "hookLoop", "ring"], Standing = JobKeys.CommonPractice },
+        new("openings[].opens", KeyKind.Word, "Which sides of a door or vent open, seen from outside; the others are sewn.") { Words = ["around", "left", "right", "both", "middle"], Standing = JobKeys.CommonPractice },
+        Length("openings[].lap", "How far a part that is sewn in, or held by hook and loop or a ring, reaches beyond the rim.", 5) with { Most = 200, Default = "20 mm", Standing = JobKeys.CommonPractice },
+        Length("openings[].ring", "Width of the ring of cloth round a window that is held by one.", 10) with { Most = 300, Default = "35 mm", Standing = JobKeys.CommonPractice },
+        Length("openings[].strip", "Finished width of the strip over its zips; 0 mm: none.", 0) with { Most = 300, Standing = JobKeys.CommonPractice },
+        Length("openings[].drip", "Finished width of the flap over its upper edge that sheds rain; 0 mm: none.", 0) with { Most = 500, Standing = JobKeys.CommonPractice },
+        Length("openings[].threshold", "Finished height of a strip across the foot of a door; none when not stated.", 0) with { Most = 600 },
+        Length("openings[].webbing", "Width of the webbing along jambs and head; 0 mm: none.", 0) with { Most = 100, Standing = JobKeys.CommonPractice },
+        new("openings[].doubled", KeyKind.Labels, "Struts such as \"H0.02-H1.01\" and hubs that the customer's frame has not in the opening, because a doubled frame goes round it.") { Least = 1, Most = 100 },
+        new("openings[].seams", KeyKind.Word, "Whether what fills it goes uncut over the cover's seams, or is made up along them.") { Words = ["uncut", "asCover"] },
     ];
 
     private static JobKey Length(string place, string meaning, double least) => new(place, KeyKind.Length, meaning) { Least = least, Most = 10_000 };

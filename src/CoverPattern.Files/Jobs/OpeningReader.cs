@@ -33,22 +33,12 @@ internal static class OpeningReader
     private static OpeningWish Read(JobSection section, ImmutableArray<Cloth> cloths, JobNotes notes)
     {
         var outline = ReadOutline(section, notes);
-        var hasSheet = section.States("sheet");
         var wish = new OpeningWish(
             outline,
             ReadPlace(section, outline.Form, notes),
             section.States("laid") ? section.Take<LayingRule>("laid", Values.Word) : LayingRule.Either,
-            section.Take<Measure>("turnUnder", Values.Length))
-        {
-            Sheet = hasSheet ? WindowReader.Cloth("sheet", section, cloths, notes) : null,
-            Lap = hasSheet ? section.Take<Measure>("lap", Values.Length) : default,
-        };
-        if (!hasSheet && section.States("lap"))
-        {
-            notes.Refuse(section.PlaceOf("lap"), "a lap without a sheet", "a lap where a sheet is sewn in: name the sheet, or leave the lap out");
-        }
-
-        return wish;
+            section.Take<Measure>("turnUnder", Values.Length));
+        return FillReader.Read(wish, section, cloths, notes);
     }
 
     private static OutlineWish ReadOutline(JobSection section, JobNotes notes)

@@ -9,4 +9,19 @@ public sealed record NotionWish(Measure ZipStep, Measure ZipEnds, Measure TapeSt
 {
     /// <summary>100 and 50 mm for zips, 1 m and 50 mm for tapes: common practice, no source.</summary>
     public static NotionWish Usual { get; } = new(new Measure(100, "100 mm"), new Measure(50, "50 mm"), new Measure(1000, "1 m"), new Measure(50, "50 mm"));
+
+    /// <summary>The shop's name for the zips of openings.</summary>
+    public string ZipType { get; init; } = "No. 10 coil";
+
+    /// <summary>Smallest radius of a curve on which such a zip runs.</summary>
+    public Measure ZipRadius { get; init; } = new(150, "150 mm");
+
+    /// <summary>Longest such zip.</summary>
+    public Measure ZipLongest { get; init; } = new(4000, "4 m");
+
+    /// <summary>Width of its chain: bound edges end at half of it from the middle of the teeth.</summary>
+    public Measure ZipChain { get; init; } = new(10, "10 mm");
+
+    /// <summary>Width of hook and loop.</summary>
+    public Measure HookLoop { get; init; } = new(25, "25 mm");
 }

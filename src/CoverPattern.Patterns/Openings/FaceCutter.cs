@@ -133,7 +133,7 @@ internal sealed class FaceCutter
 
     /// <summary>What is taken out of a face by a rim that stays inside it.</summary>
     private IEnumerable<FaceCell> InsideRings() => regions.SelectMany((region, i) => region.Rim.Select((stretch, k) => (stretch, k)).Where(entry => entry.stretch.IsRing)
-        .Select(entry => new FaceCell(entry.stretch.Face, i, entry.stretch.Points, [.. entry.stretch.Points.Select(_ => CellEdge.OnRim(i, entry.k))])));
+        .Select(entry => new FaceCell(entry.stretch.Face, i, entry.stretch.Points, [.. entry.stretch.Points.Select(_ => CellEdge.OnRim(i, entry.k, 0))])));
 
     private static bool Holds(FaceCell cell, Point2 point) => ExactPredicates.Locate(Rings.ToSteps(cell.Corners), Grid.ToSteps(point)) > 0;
 
@@ -191,11 +191,13 @@ internal sealed class FaceCutter
             done[at] = true;
             AlongBorder(clip, gates[at], gates[(at + 1) % gates.Length], corners, edges);
             var gate = gates[(at + 1) % gates.Length];
-            var points = regions[gate.Region].Rim[gate.Stretch].Points;
-            foreach (var point in (isCloth ? points.Reverse() : points).SkipLast(1))
+            var rim = regions[gate.Region].Rim[gate.Stretch];
+            for (var step = 0; step < rim.Points.Length - 1; step++)
             {
-                corners.Add(point);
-                edges.Add(CellEdge.OnRim(gate.Region, gate.Stretch));
+                // Backward a step begins where it would end.
+                var begin = isCloth ? rim.Points.Length - 2 - step : step;
+                corners.Add(rim.Points[isCloth ? begin + 1 : begin]);
+                edges.Add(CellEdge.OnRim(gate.Region, gate.Stretch, rim.PartOf(begin)));
             }
 
             at = Array.FindIndex(gates, other => other.Region == gate.Region && other.Stretch == gate.Stretch && other.Enters == isCloth);

@@ -18,19 +18,17 @@ internal sealed class OpeningCheck(Job job, ClippedShell surface, ImmutableArray
 
     internal List<Notice> Notices { get; } = [];
 
-    /// <summary>Looks at all openings; they come back with the hubs they hold.</summary>
-    internal ImmutableArray<LaidOpening> Look(ImmutableArray<LaidOpening> openings)
+    /// <summary>Looks at all openings.</summary>
+    internal void Look(ImmutableArray<LaidOpening> openings)
     {
-        ImmutableArray<LaidOpening> known = [.. openings.Select(opening => opening with { HubsInside = HubsInside.Of(surface, opening.Region) })];
-        foreach (var opening in known)
+        foreach (var opening in openings)
         {
             LookAt(opening);
             TellHubs(opening);
             Weather(opening);
         }
 
-        Neighbours(known);
-        return known;
+        Neighbours(openings);
     }
 
     private void LookAt(LaidOpening opening)

@@ -37,7 +37,8 @@ public static class OpeningLayer
         var surface = new ClippedShell(shell);
         ImmutableArray<LaidOpening> openings = [.. job.Openings.Select((wish, entry) => OpeningPlacer.Lay(surface, wish, entry, faults)).OfType<LaidOpening>()];
         var fits = new OpeningCheck(job, surface, windows);
-        openings = fits.Look(openings);
+        fits.Look(openings);
+        openings = [.. openings.Select(opening => ZipPlanner.Plan(job, surface, opening, faults))];
         ImmutableArray<LaidPipe> pipes = [.. job.Pipes.Select((wish, entry) => PipeLayer.Lay(surface, wish, entry, faults)).OfType<LaidPipe>()];
         var safe = new PipeCheck(job, frame, surface);
         safe.Look(pipes, [.. windows.Select(window => (window.Label, window.Region, window.Wish.Ring.Millimetres)), .. openings.Select(opening => (opening.Label, opening.Region, opening.Wish.Lap.Millimetres))]);

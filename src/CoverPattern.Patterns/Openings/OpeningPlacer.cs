@@ -48,13 +48,13 @@ internal static class OpeningPlacer
         var carried = wish.Laid == LayingRule.Projected ? null : Carry(surface, centre, plane, outline);
         if (carried is { IsLaid: true })
         {
-            return Make(entry, wish, (centre, up), carried, isCarried: true);
+            return Make(surface, (entry, wish), (centre, up), carried, isCarried: true);
         }
 
         var laid = wish.Laid == LayingRule.Carried ? carried! : Project(surface, centre, plane, outline);
         if (laid.IsLaid && !laid.ComesBack)
         {
-            return Make(entry, wish, (centre, up), laid, isCarried: false);
+            return Make(surface, (entry, wish), (centre, up), laid, isCarried: false);
         }
 
         faults.Add(Refusal(entry, wish, laid));
@@ -116,13 +116,19 @@ internal static class OpeningPlacer
         }
 
         var up = FacePlane.UpOf(shell, faces[0]);
-        return Make(entry, wish, (new SurfacePoint(faces[0], OpeningLayer.Incentre(shell.Faces[faces[0]].Chart)), up), laid, isCarried: true);
+        return Make(surface, (entry, wish), (new SurfacePoint(faces[0], OpeningLayer.Incentre(shell.Faces[faces[0]].Chart)), up), laid, isCarried: true);
     }
 
-    private static LaidOpening Make(int entry, OpeningWish wish, (SurfacePoint At, Point2 Up) centre, RimLaying laid, bool isCarried)
+    private static LaidOpening Make(ClippedShell surface, (int Entry, OpeningWish Wish) of, (SurfacePoint At, Point2 Up) centre, RimLaying laid, bool isCarried)
     {
-        var label = string.Create(CultureInfo.InvariantCulture, $"O{entry + 1}");
-        return new LaidOpening(label, entry, wish, new Region(label, Purpose, centre.At, centre.Up, wish.TurnUnder.Millimetres, laid.Rim), isCarried);
+        var wish = of.Wish;
+        var label = string.Create(CultureInfo.InvariantCulture, $"O{of.Entry + 1}");
+        var region = new Region(label, Purpose, centre.At, centre.Up, wish.TurnUnder.Millimetres, laid.Rim);
+        var hubs = HubsInside.Of(surface, region);
+
+        // Cloth does not lie flat round a hub: there a flap is made up as the cover is.
+        region = RimSides.Broken(surface, region with { IsSeamed = wish.IsSeamed || (wish.Flap is not null && !hubs.IsEmpty) }, wish);
+        return new LaidOpening(label, of.Entry, wish, region, isCarried) { HubsInside = hubs, Line = RimLine.Of(surface, region) };
     }
 
     private static Fault Refusal(int entry, OpeningWish wish, RimLaying laid)

@@ -48,7 +48,7 @@ internal static class PipeLayer
             return null;
         }
 
-        var region = clear with { Marks = [new RegionMark("rain flap", rain.Rim)] };
+        var region = clear with { Drawn = [new RegionMark("rain flap", rain.Rim)] };
         ImmutableArray<string> hubs = [.. new[] { clear, rain }.SelectMany(one => HubsInside.Of(surface, one)).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
         return new LaidPipe(label, entry, wish, anchor.Axis, region)
         {

@@ -16,11 +16,20 @@ public sealed record Region(string Label, string Purpose, SurfacePoint Centre, P
     /// <summary>Width of what is sewn on round its border, outside of it, millimetres.</summary>
     public double RingMm { get; init; }
 
+    /// <summary>Whether what fills it is made up along the cover's seams; else it goes over them uncut.</summary>
+    public bool IsSeamed { get; init; }
+
+    /// <summary>Places along its rim, from where that begins, counter-clockwise, that bear a mark on both sides, millimetres, each with its purpose.</summary>
+    public ImmutableArray<(double At, string Purpose)> Marks { get; init; } = [];
+
+    /// <summary>Where along its rim two leaves meet, millimetres; 0 where none do.</summary>
+    public double Middle { get; init; }
+
     /// <summary>Radius when it is a whole circle inside one face, millimetres; null elsewhere.</summary>
     public double? Radius { get; init; }
 
     /// <summary>What is drawn beside it on the cover.</summary>
-    public ImmutableArray<RegionMark> Marks { get; init; } = [];
+    public ImmutableArray<RegionMark> Drawn { get; init; } = [];
 
     /// <summary>Whether it takes a part of the hem with it: the rim runs from hem to hem.</summary>
     public bool ReachesHem => !Rim[0].IsRing && Rim[0].Enter != Rim[^1].Leave;

@@ -3,7 +3,7 @@ using CoverPattern.Geometry;
 
 namespace CoverPattern.Patterns.Pieces;
 
-/// <summary>A hole of an added piece: round about its origin, or a ring.</summary>
+/// <summary>A hole of an added piece: a circle about its origin, or a ring.</summary>
 /// <param name="Purpose">What it is for, such as "window".</param>
 /// <param name="Edge">Its rim; it has a radius where it is round.</param>
 public sealed record AddedCutout(string Purpose, AddedEdge Edge)

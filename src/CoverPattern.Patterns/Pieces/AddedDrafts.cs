@@ -26,7 +26,7 @@ internal static class AddedDrafts
             yield return new PieceDraft(piece.Label, piece.Cloth, piece.Kind, piece.Corners, [.. runs[..piece.Edges.Length]])
             {
                 Folds = piece.Folds,
-                Cutouts = [.. piece.Cutouts.Zip(runs[piece.Edges.Length..], (cutout, run) => new DraftCutout(cutout.Purpose, run) { Ring = cutout.Ring })],
+                Cutouts = [.. piece.Cutouts.Zip(runs[piece.Edges.Length..], (cutout, run) => new DraftCutout(cutout.Purpose, run with { Steps = System.Math.Max(run.Steps, cutout.Ring.Length) }) { Ring = cutout.Ring })],
                 Drawn = piece.Lines,
             };
         }

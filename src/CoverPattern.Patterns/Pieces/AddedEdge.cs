@@ -27,10 +27,18 @@ public sealed record AddedEdge(string Arc, bool IsSecond, EdgeRole Role, double 
     /// <summary>Directions from the centre, length 1, in which a round edge bears a tick.</summary>
     public ImmutableArray<Point2> Marks { get; init; } = [];
 
+    /// <summary>Places along a rim that bear a mark, each by its way from where the arc begins, counter-clockwise round the opening, millimetres, with its purpose.</summary>
+    public ImmutableArray<(double At, string Purpose)> Places { get; init; } = [];
+
+    /// <summary>Whether it runs along its arc as the cover does, though it has the second side: it lies on the cover.</summary>
+    public bool RunsBack { get; init; }
+
     /// <summary>The edge as a draft knows it.</summary>
     internal DraftRun ToRun(ArcClass arcClass) => new(new ArcSide(Arc, IsSecond), arcClass, Side, Allowance)
     {
         Steps = Steps,
+        Places = Places,
+        RunsBack = RunsBack,
         Round = Radius is { } radius ? new RoundEdge(default, radius, Marks) : null,
     };
 }

@@ -44,7 +44,7 @@ internal static class CutLine
             return WithoutStraightCorners(Grid.Snap(edges.SelectMany((edge, i) => Join(edge, edges[(i + 1) % edges.Length]))));
         }
 
-        var rim = edges.Where(edge => edge.Role == EdgeRole.Rim).Select(edge => edge.Allowance).DefaultIfEmpty(0).Max();
+        var rim = edges.Where(edge => edge.Role == EdgeRole.Rim).Select(edge => Math.Abs(edge.Allowance)).DefaultIfEmpty(0).Max();
         var line = Folded(hem.Gap > 0 ? [.. edges.Select(edge => edge.Role == EdgeRole.Hem ? edge with { Allowance = 0 } : edge)] : edges, edges, hem);
         return WithoutStraightCorners(Grid.Snap(rim > 0 ? CutLoops.Remove(line, rim) : line));
     }
@@ -86,7 +86,7 @@ internal static class CutLine
     private static HemFold? FoldOf(SewEdge edge, HemFold hem) => edge.Role == EdgeRole.Rim ? new HemFold(edge.Allowance, 0) : hem.Gap > 0 ? null : hem;
 
     /// <summary>What is turned last folds the cloth of what was sewn before: a hem over rims and seams, a rim over seams.</summary>
-    private static int RankOf(SewEdge edge) => edge.Role == EdgeRole.Hem ? 2 : edge is { Role: EdgeRole.Rim, Allowance: > 0 } ? 1 : 0;
+    private static int RankOf(SewEdge edge) => edge.Role == EdgeRole.Hem ? 2 : edge is { Role: EdgeRole.Rim, Allowance: > 0, IsFlat: false } ? 1 : 0;
 
     /// <summary>The turned-up cloth between the gaps; none where the edge is hardly longer than both.</summary>
     private static IEnumerable<Point2> Tab(SewEdge edge, double gap)
@@ -131,12 +131,19 @@ internal static class CutLine
             return CornerCut.Trim(before, after, turn * Math.PI / 180);
         }
 
-        if (IsStep(before.Allowance, after.Allowance, turn))
+        // Where cloth ends short of a line, as beside a zip, its edges meet wherever they cross.
+        var isShort = Math.Min(before.Allowance, after.Allowance) < 0 && (before.Allowance == after.Allowance || Math.Abs(turn) > StepTurnDegrees);
+        if (!isShort && IsStep(before.Allowance, after.Allowance, turn))
         {
             return [end, start];
         }
 
         var tip = Lines.Meet(end, before.Along, start, after.Along);
+        if (isShort)
+        {
+            return [tip];
+        }
+
         var limit = (before.Corner == CornerStyle.Squared && CornerCut.IsSquared(turn) ? 1 : MitreLimit) * Math.Max(before.Allowance, after.Allowance);
         // Between two edges without allowance there is nothing to cut off, and no direction in which.
         if (turn < 0 || Point2.Distance(corner, tip) <= Math.Max(limit, LeastOutside))
@@ -198,6 +205,9 @@ internal sealed record SewEdge(Point2 From, Point2 To, EdgeRole Role, double All
 {
     /// <summary>How the cut line goes round the corner at which it ends.</summary>
     internal CornerStyle Corner { get; init; }
+
+    /// <summary>Whether the cloth beyond it stays flat, though it is a rim.</summary>
+    internal bool IsFlat { get; init; }
 
     internal Point2 Along => (To - From).Unit();
 

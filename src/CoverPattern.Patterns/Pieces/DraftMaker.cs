@@ -91,7 +91,7 @@ internal sealed class DraftMaker
         var arc = subdivision.Arcs[edge.Arc];
         if (arc.Role == EdgeRole.Rim)
         {
-            return new DraftRun(new ArcSide(arc.Label, IsSecond: false), classes[edge.Arc], EdgeSide.None, RegionOf(edge).Allowance) { Steps = edges.Length };
+            return new DraftRun(new ArcSide(arc.Label, IsSecond: false), classes[edge.Arc], EdgeSide.None, RegionOf(edge).Allowance) { Steps = edges.Length, Places = arc.Marks };
         }
 
         var side = arc.Role != EdgeRole.Seam ? EdgeSide.None : arc.First == edge.Side ? EdgeSide.Over : EdgeSide.Under;
@@ -113,7 +113,7 @@ internal sealed class DraftMaker
         var arc = subdivision.Arcs[hole.Arc];
         if (region.Radius is not { } radius)
         {
-            return new DraftCutout(region.Purpose, new DraftRun(new ArcSide(arc.Label, IsSecond: false), classes[hole.Arc], EdgeSide.None, region.Allowance) { Steps = hole.Ring.Length })
+            return new DraftCutout(region.Purpose, new DraftRun(new ArcSide(arc.Label, IsSecond: false), classes[hole.Arc], EdgeSide.None, region.Allowance) { Steps = hole.Ring.Length, Places = arc.Marks })
             {
                 Ring = map.Apply(hole.Ring),
             };

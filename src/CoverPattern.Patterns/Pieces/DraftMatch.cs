@@ -65,7 +65,12 @@ internal sealed record DraftMatch(bool Mirrored, ImmutableArray<int> RunOf, Immu
         && left.Side == right.Side
         && left.Allowance == right.Allowance
         && left.Steps == right.Steps
+        && PlacesAgree(left.Places, right.Places)
         && left.Round?.Marks.Length == right.Round?.Marks.Length;
+
+    private static bool PlacesAgree(ImmutableArray<(double At, string Purpose)> left, ImmutableArray<(double At, string Purpose)> right) =>
+        left.Length == right.Length
+        && left.Zip(right).All(pair => Math.Abs(pair.First.At - pair.Second.At) <= ArcSorter.SameLength && string.Equals(pair.First.Purpose, pair.Second.Purpose, StringComparison.Ordinal));
 
     /// <summary>Whether seams stop short and patches lie at the same ends; a mirrored run begins at its last corner.</summary>
     private static bool HubsAgree(PieceDraft model, PieceDraft draft, ImmutableArray<int> runOf, bool mirrored) => model.Runs.Zip(runOf).All(pair =>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CoverPattern.Patterns.Seams;
 
 namespace CoverPattern.Patterns.Pieces;
@@ -11,6 +12,15 @@ internal sealed record DraftRun(ArcSide At, ArcClass Class, EdgeSide Side, doubl
 {
     /// <summary>From how many corners to the next it runs: 1 for a straight edge, all of them for a closed one.</summary>
     internal int Steps { get; init; } = 1;
+
+    /// <summary>Places along a rim that bear a mark, each by its way from where the arc begins, counter-clockwise round the opening, millimetres, with its purpose.</summary>
+    internal ImmutableArray<(double At, string Purpose)> Places { get; init; } = [];
+
+    /// <summary>Whether it runs along its arc as the cover does, though it has the second side.</summary>
+    internal bool RunsBack { get; init; }
+
+    /// <summary>Whether it runs along a rim from where that begins.</summary>
+    internal bool RunsForward => At.IsSecond && !RunsBack;
 
     /// <summary>Lengths at its start and end where a felled seam is sewn plain and trimmed, millimetres; mostly none.</summary>
     internal (double AtStart, double AtEnd) Stops { get; init; }

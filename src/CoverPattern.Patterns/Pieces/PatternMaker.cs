@@ -52,7 +52,7 @@ internal static class PatternMaker
                 .. RoundMarks(draft, Place, sewLine, cutouts),
                 .. draft.AllRuns.SelectMany((run, i) => RimNotches.Make(run, i, RimPath(draft, i, sewLine, cutouts))),
             ],
-            [],
+            [.. draft.AllRuns.SelectMany((run, i) => RimNotches.Places(run, RimPath(draft, i, sewLine, cutouts)))],
             [.. draft.Drawn.Select(line => line with { Path = [.. line.Path.Select(Place)] }), .. draft.SplashLines.Select(line => new MarkLine([Place(line.From), Place(line.To)], SplashBand.LinePurpose)), .. draft.Runs.SelectMany((run, i) => run.Steps > 1 ? [] : WeldLines.Draw(edges[draft.Start(i)], run.Side, run.Class.MakeUp, cutLine))],
             cutouts,
             Grain(label),
@@ -80,7 +80,11 @@ internal static class PatternMaker
     private static ImmutableArray<SewEdge> Edges(PieceDraft draft, ImmutableArray<Point2> sewLine) =>
     [
         .. draft.Runs.SelectMany((run, i) => Enumerable.Range(draft.Start(i), run.Steps)
-            .Select(corner => new SewEdge(sewLine[corner], sewLine[(corner + 1) % sewLine.Length], run.Class.Role, run.Allowance))),
+            .Select(corner => new SewEdge(sewLine[corner], sewLine[(corner + 1) % sewLine.Length], run.Class.Role, run.Allowance)
+            {
+                // Sheet and mesh lie flat: nothing of theirs is folded onto them.
+                IsFlat = draft.Kind is PieceKind.Pane or PieceKind.Screen,
+            })),
     ];
 
     private static EdgeRun MakeRun(PieceDraft draft, DraftRun run, int i, ImmutableArray<SewEdge> edges) => new(

@@ -24,6 +24,12 @@ public enum PieceKind
     /// <summary>Mesh of a window.</summary>
     Screen,
 
+    /// <summary>Cloth that closes a door or vent.</summary>
+    Flap,
+
+    /// <summary>Cloth over a zip, over an upper edge or across a foot.</summary>
+    CoverStrip,
+
     /// <summary>Reinforcing patch.</summary>
     Patch,
 

@@ -64,8 +64,8 @@ public static class PipePieces
 
     private static AddedPiece Patch(LaidPipe pipe, Subdivision cut, Panel panel, string label)
     {
-        var turn = OpeningPieces.Upright(pipe.Region, cut, panel);
-        var edges = OpeningPieces.RunsOf(panel.Outline).Select(run => new AddedEdge(cut.Arcs[run.Arc].Label, IsSecond: true, EdgeRole.Rim, pipe.Wish.Lap.Millimetres) { Steps = run.Steps });
+        var turn = InsidePanel.Upright(pipe.Region, cut, panel);
+        var edges = RunsOf(panel.Outline).Select(run => new AddedEdge(cut.Arcs[run.Arc].Label, IsSecond: true, EdgeRole.Rim, pipe.Wish.Lap.Millimetres) { Steps = run.Steps });
         var hole = new AddedEdge(pipe.Hole.Label, IsSecond: false, EdgeRole.Rim, pipe.Wish.TurnUnder.Millimetres);
         ImmutableArray<ImmutableArray<Point2>> holes =
         [
@@ -74,7 +74,7 @@ public static class PipePieces
         ];
         return new AddedPiece(label, pipe.Wish.Cloth, PieceKind.PipePatch, turn.Apply(panel.Outline.Select(edge => edge.From)), [.. edges], [.. holes.Select(ring => new AddedCutout("pipe", hole with { Steps = ring.Length }) { Ring = ring })])
         {
-            Folds = [.. panel.Folds.Select(fold => OpeningPieces.Line(cut, panel, fold, turn))],
+            Folds = [.. panel.Folds.Select(fold => InsidePanel.Fold(cut, panel, fold, turn))],
             Lines = [.. panel.Patches.Zip(panel.FlatMaps).SelectMany(pair => cut.Drawn.Where(line => line.Patch == pair.First).Select(line => new MarkLine(turn.After(pair.Second).Apply(line.Path), line.Purpose)))],
         };
     }
@@ -136,11 +136,21 @@ public static class PipePieces
 
     private static AddedPiece Flap(LaidPipe pipe, (Region Region, Subdivision Cut) flap, Panel panel, string label)
     {
-        var turn = OpeningPieces.Upright(flap.Region, flap.Cut, panel);
+        var turn = InsidePanel.Upright(flap.Region, flap.Cut, panel);
         var edge = new AddedEdge(flap.Region.Label + "e", IsSecond: false, EdgeRole.Turned, pipe.Wish.TurnUnder.Millimetres) { Steps = panel.Outline.Length };
         return new AddedPiece(label, pipe.Wish.Cloth, PieceKind.PipeFlap, turn.Apply(panel.Outline.Select(one => one.From)), [edge], [])
         {
-            Folds = [.. panel.Folds.Select(fold => OpeningPieces.Line(flap.Cut, panel, fold, turn))],
+            Folds = [.. panel.Folds.Select(fold => InsidePanel.Fold(flap.Cut, panel, fold, turn))],
         };
+    }
+
+    /// <summary>Arcs round a panel in order, each with the number of its edges.</summary>
+    private static IEnumerable<(int Arc, int Steps)> RunsOf(ImmutableArray<PanelEdge> outline)
+    {
+        for (var (first, count) = (0, 0); first < outline.Length; first += count)
+        {
+            count = outline.Skip(first).TakeWhile(edge => edge.Arc == outline[first].Arc).Count();
+            yield return (outline[first].Arc, count);
+        }
     }
 }

@@ -26,11 +26,20 @@ internal static class RimNotches
 
         var length = run.Class.LengthMm;
         var marks = MarkPattern.At(length, run.Class.MarkCode, bothWays: false);
-        ImmutableArray<double> along = run.At.IsSecond ? marks : [.. marks.Select(at => length - at).Order()];
+        ImmutableArray<double> along = run.RunsForward ? marks : [.. marks.Select(at => length - at).Order()];
         return along.Select(at => Mark(run, index, path, at));
     }
 
-    private static Notch Mark(DraftRun run, int index, ImmutableArray<Point2> path, double at)
+    /// <summary>The places of one run that bear a mark of their own.</summary>
+    /// <param name="run">The run.</param>
+    /// <param name="path">Its corners in order, last one included, on the grid.</param>
+    internal static IEnumerable<DrillMark> Places(DraftRun run, ImmutableArray<Point2> path) => run.Places.Select(place =>
+    {
+        var (step, on) = Find(path, run.RunsForward ? place.At : run.Class.LengthMm - place.At, run.Allowance);
+        return new DrillMark(Grid.Snap(step.From + (on * step.Along)), place.Purpose);
+    });
+
+    private static (SewEdge Step, double On) Find(ImmutableArray<Point2> path, double at, double allowance)
     {
         var (edge, before) = (0, 0.0);
         while (edge < path.Length - 2 && before + Point2.Distance(path[edge], path[edge + 1]) < at)
@@ -39,8 +48,13 @@ internal static class RimNotches
             edge++;
         }
 
-        var step = new SewEdge(path[edge], path[edge + 1], EdgeRole.Rim, run.Allowance);
-        var on = step.From + ((at - before) * step.Along);
+        return (new SewEdge(path[edge], path[edge + 1], EdgeRole.Rim, allowance), at - before);
+    }
+
+    private static Notch Mark(DraftRun run, int index, ImmutableArray<Point2> path, double at)
+    {
+        var (step, along) = Find(path, at, run.Allowance);
+        var on = step.From + (along * step.Along);
         var outer = on + (run.Allowance * step.Outward);
         var depth = run.Allowance > 0 ? System.Math.Min(TickLength, run.Allowance) : TickLength;
         return new Notch(index, at, NotchForm.Tick, Grid.Snap(on), Grid.Snap(outer), Grid.Snap(outer - (depth * step.Outward)));

@@ -37,14 +37,14 @@ internal static class LoneCut
         var groups = RimArcs.Groups(outer, isEnd);
         return Assemble(cells,
         [
-            .. groups.Select((group, i) => new Border(0, groups.Count == 1 ? outer.Label : string.Create(CultureInfo.InvariantCulture, $"{outer.Label}-{i + 1}"), [.. group.Select(stretch => count - 1 - stretch)], outer)),
+            .. groups.Select((group, i) => new Border(0, groups.Count == 1 ? outer.Label : string.Create(CultureInfo.InvariantCulture, $"{outer.Label}-{i + 1}"), [.. group.Select(part => count - 1 - part.Stretch)], outer)),
             // The cloth runs along the inner rim backward.
             new Border(1, inner.Label, [.. Enumerable.Range(0, inner.Rim.Length).Reverse()], inner),
         ]);
     }
 
     private static FaceCell OfRing(Region region) =>
-        new(region.Rim[0].Face, -1, region.Rim[0].Points, [.. region.Rim[0].Points.Select(_ => CellEdge.OnRim(0, 0))]);
+        new(region.Rim[0].Face, -1, region.Rim[0].Points, [.. region.Rim[0].Points.Select(_ => CellEdge.OnRim(0, 0, 0))]);
 
     private static ArgumentException Crossing(Region region) => new($"The rim of {region.Label} crosses itself or another.", nameof(region));
 
@@ -54,7 +54,7 @@ internal static class LoneCut
         var folds = sides.Where(entry => !entry.Edge.IsRim).GroupBy(entry => (entry.Edge.Line, entry.Edge.Part)).ToArray();
         var arcs = folds.Select((fold, i) => Fold(cells, [.. fold.Select(entry => entry.Side)], i)).ToList();
         var arcOf = folds.SelectMany((fold, i) => fold.Select(entry => (entry.Side, i))).ToDictionary(entry => entry.Side, entry => entry.i);
-        var rings = cells.SelectMany((cell, patch) => cell.Rings.Select((ring, i) => (Edge: CellEdge.OnRim(ring.Region, ring.Stretch), Side: new PatchSide(patch, cell.Corners.Length + i)))).ToArray();
+        var rings = cells.SelectMany((cell, patch) => cell.Rings.Select((ring, i) => (Edge: CellEdge.OnRim(ring.Region, ring.Stretch, 0), Side: new PatchSide(patch, cell.Corners.Length + i)))).ToArray();
         foreach (var border in borders)
         {
             var own = sides.Concat(rings).Where(entry => entry.Edge.IsRim && entry.Edge.Region == border.Number && border.Stretches.Contains(entry.Edge.Stretch)).ToArray();

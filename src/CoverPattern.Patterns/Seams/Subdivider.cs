@@ -35,13 +35,13 @@ public static class Subdivider
         var labels = LineLabels.Of(shell, surface, plan, cells);
         var insides = taken.Select((_, i) => Assemble(shell, plan, taken, [.. cells.Where(cell => cell.Region == i)], labels));
         var cover = Assemble(shell, plan, taken, [.. cells.Where(cell => cell.Region < 0)], labels);
-        return cover with { Panels = plan.Panels, Insides = [.. insides], Drawn = [.. taken.SelectMany(region => region.Marks).SelectMany(mark => DrawnLine.On(cover.Patches, mark))] };
+        return cover with { Panels = plan.Panels, Insides = [.. insides], Drawn = [.. taken.SelectMany(region => region.Drawn).SelectMany(mark => DrawnLine.On(cover.Patches, mark))] };
     }
 
     /// <summary>Makes patches of cells, and arcs of what they lie on.</summary>
     private static Subdivision Assemble(Shell shell, SeamPlan plan, ImmutableArray<Region> regions, ImmutableArray<FaceCell> cells, LineLabels labels)
     {
-        var isInside = cells.Any(cell => cell.Region >= 0);
+        var isUncut = cells.Any(cell => cell.Region >= 0 && !regions[cell.Region].IsSeamed);
         var lines = new Dictionary<CellEdge, (int Arc, List<PatchSide> Sides)>();
         foreach (var (side, edge) in SidesOf(cells).Where(entry => !entry.Edge.IsRim).Select(entry => (entry.Side, KeyOf(cells, entry))))
         {
@@ -62,7 +62,7 @@ public static class Subdivider
             ? rims.ArcOf(edge)
             : lines[KeyOf(cells, (new PatchSide(at, i), edge))].Arc)])
         {
-            Holes = [.. cell.Rings.Select(ring => new PatchHole(rims.ArcOf(CellEdge.OnRim(ring.Region, ring.Stretch)), regions[ring.Region]))],
+            Holes = [.. cell.Rings.Select(ring => new PatchHole(rims.ArcOf(CellEdge.OnRim(ring.Region, ring.Stretch, 0)), regions[ring.Region]))],
         };
 
         Arc MakeArc(CellEdge line, List<PatchSide> sides)
@@ -75,8 +75,8 @@ public static class Subdivider
                 (first, second) = (other, first);
             }
 
-            // Inside a region the cloth that fills it goes over every line uncut.
-            var own = isInside && role == EdgeRole.Seam ? EdgeRole.Fold : role;
+            // What fills a region goes over every line uncut, unless it is made up along the cover's seams.
+            var own = isUncut && role == EdgeRole.Seam ? EdgeRole.Fold : role;
             return new Arc(label, own, own == EdgeRole.Seam ? wish.MakeUp : null, labels.LengthOf(line), first, second);
         }
     }

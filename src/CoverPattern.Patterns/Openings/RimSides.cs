@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Collections.Immutable;
 using System.Linq;
 using CoverPattern.Geometry;
 using CoverPattern.Patterns.Jobs;

@@ -3,7 +3,6 @@ using System.Collections.Generic;
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Linq;
-using CoverPattern.Geometry;
 using CoverPattern.Patterns.Jobs;
 using CoverPattern.Patterns.Openings;
 using CoverPattern.Patterns.Seams;

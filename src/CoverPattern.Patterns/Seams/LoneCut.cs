@@ -1,11 +1,9 @@
 using System;
-using System.Collections.Generic;
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Linq;
 using CoverPattern.Geometry;
 using CoverPattern.Patterns.Openings;
-using CoverPattern.Patterns.Shells;
 
 namespace CoverPattern.Patterns.Seams;
 

@@ -125,8 +125,8 @@ internal static class CutLine
             return [Point2.Between(end, start, 0.5)];
         }
 
-        // Corners are trimmed for what is pressed open at hubs; where an edge turned under meets a seam there is no hub.
-        if (before.Corner == CornerStyle.Trimmed && CornerCut.IsTrimmed(turn) && before.Role != EdgeRole.Turned && after.Role != EdgeRole.Turned)
+        var style = StyleOf(before, after);
+        if (style == CornerStyle.Trimmed && CornerCut.IsTrimmed(turn))
         {
             return CornerCut.Trim(before, after, turn * Math.PI / 180);
         }
@@ -144,7 +144,7 @@ internal static class CutLine
             return [tip];
         }
 
-        var limit = (before.Corner == CornerStyle.Squared && CornerCut.IsSquared(turn) ? 1 : MitreLimit) * Math.Max(before.Allowance, after.Allowance);
+        var limit = (style == CornerStyle.Squared && CornerCut.IsSquared(turn) ? 1 : MitreLimit) * Math.Max(before.Allowance, after.Allowance);
         // Between two edges without allowance there is nothing to cut off, and no direction in which.
         if (turn < 0 || Point2.Distance(corner, tip) <= Math.Max(limit, LeastOutside))
         {
@@ -153,6 +153,13 @@ internal static class CutLine
 
         return CornerCut.Across(before, after, (tip - corner).Unit(), limit);
     }
+
+    /// <summary>
+    /// Corners are squared or trimmed between seams, for what is pressed open at hubs: an edge turned under meets them away from
+    /// hubs, and a hem that is cut longer for fitting keeps its whole length from end to end.
+    /// </summary>
+    private static CornerStyle StyleOf(SewEdge before, SewEdge after) =>
+        before.Role is EdgeRole.Hem or EdgeRole.Turned || after.Role is EdgeRole.Hem or EdgeRole.Turned ? CornerStyle.Mitred : before.Corner;
 
     /// <summary>
     /// Whether unequal allowances end square to their edges: at a flat corner the mitre would take from the wider one, or run

@@ -107,5 +107,5 @@ internal static class GorePlanner
         NoticeLevel.Note,
         "gore-slits",
         place + ".slits",
-        FormattableString.Invariant($"Each of {gores} gores is slit along {slits.Length} struts so that it lies flat, {slits.Sum(slit => struts.Shell.Edges[slit].LengthMm) / 1000:0.00} m a gore, the shortest way found: {struts.NamesOf(slits)}, and so in every sector. Name other struts in \"slits\" if you wish."));
+        FormattableString.Invariant($"Each of {gores} gores is slit along {(slits.Length == 1 ? "1 strut" : FormattableString.Invariant($"{slits.Length} struts"))} so that it lies flat, {slits.Sum(slit => struts.Shell.Edges[slit].LengthMm) / 1000:0.00} m a gore, the shortest way found: {struts.NamesOf(slits)}, and so in every sector. Name other struts in \"slits\" if you wish."));
 }

@@ -81,12 +81,13 @@ public static class SeamWishCheck
         }
 
         var chain = ClosingSeam.Chain(shell, wish, plan);
-        foreach (var edge in chain.Where(edge => plan.Edges[edge].Role != EdgeRole.Seam))
+        int[] uncut = [.. chain.Where(edge => plan.Edges[edge].Role != EdgeRole.Seam)];
+        if (uncut.Length > 0)
         {
             yield return new Fault(
                 "seam.closing",
-                $"a closing seam over {HubLabels.StrutOf(shell, edge)}",
-                $"seams all the way up from {shell.Nodes[start].Label}: the cloth goes over this strut uncut. Cut the row there, end the seam at a lower ring, or begin at {OtherStarts(shell, plan, wish)}");
+                $"a closing seam over {string.Join(", ", uncut.Select(edge => HubLabels.StrutOf(shell, edge)))}",
+                $"seams all the way up from {shell.Nodes[start].Label}: the cloth goes over {(uncut.Length == 1 ? "this strut" : "these struts")} uncut. Cut the {(uncut.Length == 1 ? "row" : "rows")} there, end the seam at a lower ring, or begin at {OtherStarts(shell, plan, wish)}");
         }
 
         foreach (var makeUp in chain.Select(edge => plan.Edges[edge].MakeUp).OfType<MakeUp>().Where(makeUp => makeUp.WidestSideMm > wish.Allowance.Millimetres).Take(1))

@@ -14,6 +14,9 @@ public static class ClearanceCheck
     // A skirt this much nearer to the base tubes than the stand-off asks is told of; the 3V 5/8 keeps its stand-off within 2 %.
     private const double LeastShare = 0.9;
 
+    // Cloth that lies this much inside the tubes' outer side is told of, millimetres: less is the hubs' step, which meets its planes by least squares.
+    private const double LeastSunk = 0.5;
+
     /// <summary>Yields a warning for each kind of trouble.</summary>
     public static ImmutableArray<Notice> Check(Job job, Frame frame, Shell shell)
     {
@@ -21,7 +24,7 @@ public static class ClearanceCheck
         ArgumentNullException.ThrowIfNull(frame);
         ArgumentNullException.ThrowIfNull(shell);
 
-        return [.. Skirt(job, frame, shell), .. Facets(job, frame, shell), .. Girth(frame, shell)];
+        return [.. Skirt(job, frame, shell), .. Facets(job, frame, shell), .. Girth(job, frame, shell)];
     }
 
     private static IEnumerable<Notice> Skirt(Job job, Frame frame, Shell shell)
@@ -31,9 +34,10 @@ public static class ClearanceCheck
         var nearest = gaps.MinBy(entry => entry.Gap);
         if (nearest.Gap < LeastShare * shell.StandOffMm)
         {
-            var why = slopes ? "it goes on in the slope of the facets" : "it hangs straight down from facets that lie flat there";
+            var why = NearestFacet(frame, shell).Gap < job.StandOff.TubeRadius.Millimetres - LeastSunk ? TakenAway(job)
+                : slopes ? "it goes on in the slope of the facets" : "it hangs straight down from facets that lie flat there";
             yield return Warn("skirt-near-tubes", frame.Hubs[nearest.Hub].Label, FormattableString.Invariant(
-                $"The skirt stands only {nearest.Gap:0.0} mm outside the axes of the base struts, where {shell.StandOffMm:0.0} mm are asked: {why}. Compare with the tube before cutting."));
+                $"The skirt stands {Beside(nearest.Gap)} the axes of the base struts, where {shell.StandOffMm:0.0} mm outside are asked: {why}. Compare with the tube before cutting."));
         }
     }
 
@@ -49,13 +53,20 @@ public static class ClearanceCheck
 
     private static IEnumerable<Notice> Facets(Job job, Frame frame, Shell shell)
     {
-        var nearest = frame.Facets.Select((facet, i) => (facet.Label, Gap: FacetGap(frame, shell, facet, shell.Faces[i]))).MinBy(entry => entry.Gap);
-        if (nearest.Gap < job.StandOff.TubeRadius.Millimetres - 0.5)
+        var nearest = NearestFacet(frame, shell);
+        if (nearest.Gap < job.StandOff.TubeRadius.Millimetres - LeastSunk)
         {
             yield return Warn("cloth-in-frame", nearest.Label, FormattableString.Invariant(
-                $"The cloth lies {nearest.Gap:0.0} mm outside the axes of the struts, less than the tube's radius of {job.StandOff.TubeRadius.Millimetres:0.0} mm: an ease of {job.Ease * 100:0.###} % takes away more than the stand-off gives."));
+                $"The cloth lies {Beside(nearest.Gap)} the axes of the struts, where the tube's radius is {job.StandOff.TubeRadius.Millimetres:0.0} mm: {TakenAway(job)}."));
         }
     }
+
+    private static string Beside(double gap) => gap < 0 ? FormattableString.Invariant($"{-gap:0.0} mm inside") : FormattableString.Invariant($"only {gap:0.0} mm outside");
+
+    private static string TakenAway(Job job) => FormattableString.Invariant($"an ease of {job.Ease * 100:0.###} % takes away more than the stand-off gives");
+
+    private static (string Label, double Gap) NearestFacet(Frame frame, Shell shell) =>
+        frame.Facets.Select((facet, i) => (facet.Label, Gap: FacetGap(frame, shell, facet, shell.Faces[i]))).MinBy(entry => entry.Gap);
 
     private static double FacetGap(Frame frame, Shell shell, Facet facet, ShellFace face)
     {
@@ -63,15 +74,16 @@ public static class ClearanceCheck
         return facet.Hubs.Min(hub => Point3.Dot(normal, corner - frame.Hubs[hub].Position));
     }
 
-    private static IEnumerable<Notice> Girth(Frame frame, Shell shell)
+    private static IEnumerable<Notice> Girth(Job job, Frame frame, Shell shell)
     {
         var girths = frame.Hubs.Select((hub, i) => (hub.Ring, At: shell.Nodes[i].Position.Plan)).GroupBy(entry => entry.Ring)
             .Select(ring => (Ring: ring.Key, Length: Rings.Perimeter([.. ring.Select(entry => entry.At)]))).ToArray();
         var (below, widest) = (girths.Single(girth => girth.Ring == 0), girths.MaxBy(girth => girth.Length));
         if (widest.Length > below.Length + 1)
         {
+            var way = job.Seam.Closing is null ? "Leave a seam open for fitting (seam.closing)" : "Sew the closing seam only when it hangs";
             yield return Warn("narrow-below", string.Empty, FormattableString.Invariant(
-                $"The cover is {below.Length:0} mm round at the base and {widest.Length:0} mm at ring {widest.Ring} of hubs: closed all round it cannot be pulled down over the standing frame. Leave a seam open for fitting, or hang it while the frame is raised."));
+                $"The cover is {below.Length:0} mm round at the base and {widest.Length:0} mm at ring {widest.Ring} of hubs: closed all round it cannot be pulled down over the standing frame. {way}, or hang it while the frame is raised."));
         }
     }
 

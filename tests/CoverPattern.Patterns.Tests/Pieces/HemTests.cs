@@ -84,11 +84,16 @@ public class HemTests
     }
 
     [Theory]
-    [InlineData(SkirtShape.Vertical)]
-    [InlineData(SkirtShape.Slope)]
-    public void Fitting_CutLine_RunsOnStraightBelowTheFinishLine(SkirtShape shape)
+    [InlineData(SkirtShape.Vertical, CornerStyle.Mitred)]
+    [InlineData(SkirtShape.Slope, CornerStyle.Mitred)]
+    [InlineData(SkirtShape.Vertical, CornerStyle.Squared)]
+    [InlineData(SkirtShape.Vertical, CornerStyle.Trimmed)]
+    [InlineData(SkirtShape.Chords, CornerStyle.Trimmed)]
+    public void Fitting_CutLine_RunsOnStraightBelowTheFinishLine(SkirtShape shape, CornerStyle corners)
     {
-        var set = Jobs.Pieces(Hem(shape, hem => hem with { Fitting = Jobs.Mm(50) })).Finishing.Set;
+        // Corner styles are for seams: a hem keeps its whole length whatever they are.
+        var job = Hem(shape, hem => hem with { Fitting = Jobs.Mm(50) });
+        var set = Jobs.Pieces(job with { Seam = job.Seam with { Corners = corners } }).Finishing.Set;
         var hemmed = set.Patterns.Where(pattern => pattern.Runs.Any(run => run.Role == EdgeRole.Hem)).ToArray();
 
         Assert.NotEmpty(hemmed);

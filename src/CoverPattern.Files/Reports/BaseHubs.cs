@@ -52,8 +52,9 @@ internal sealed record BaseHubs(ImmutableArray<FigureLine> Lines, ImmutableArray
         var texts = hubs.Select(hub =>
         {
             var outward = hub.At.Unit();
-            var anchor = outward.X > -1e-6 ? TextAnchor.Start : TextAnchor.End;
-            return new FigureText("hub", hub.Text, radius * outward, TextHeight, TextRoom.Readable(outward), anchor);
+            var turn = TextRoom.Readable(outward);
+            var isOutward = (Math.Cos(turn * Math.PI / 180) * outward.X) + (Math.Sin(turn * Math.PI / 180) * outward.Y) > 0;
+            return new FigureText("hub", hub.Text, radius * outward, TextHeight, turn, isOutward ? TextAnchor.Start : TextAnchor.End);
         }).ToArray();
         var lines = hubs.Select(hub => new FigureLine("leader", [hub.At, (radius - 1) * hub.At.Unit()], IsClosed: false));
         return Bounded([.. lines], texts, outline);

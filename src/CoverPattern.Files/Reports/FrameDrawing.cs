@@ -2,7 +2,6 @@ using System;
 using System.Collections.Generic;
 using System.Collections.Immutable;
 using System.Linq;
-using CoverPattern.Files.Drawings;
 using CoverPattern.Geometry;
 using CoverPattern.Patterns.Frames;
 
@@ -16,11 +15,6 @@ internal static class FrameDrawing
     private const double Height = 140;
     private const double Margin = 22;
     private const double BarRoom = 9;
-
-    // Heights of capitals, millimetres on paper: like print at most, like a footnote at least.
-    private const double HubText = 2.0;
-    private const double ClassText = 2.0;
-    private const double LeastText = 1.4;
 
     // A facet seen under less than this (sine of the angle between its plane and the view) is an edge.
     private const double EdgeOn = 1e-3;
@@ -43,21 +37,49 @@ internal static class FrameDrawing
         var hubs = struts.SelectMany(strut => new[] { strut.From, strut.To }).Distinct().Order().ToArray();
         var outline = Rings.Bounds(at);
         var names = BaseHubs.Draw(frame, [.. frame.Base.Select(hub => frame.Hubs[hub].Position)], ruler, direction, 1 / scale, outline);
-        var (texts, unlabelled) = Names(frame, at, struts, [.. hubs.Where(hub => hub >= frame.Base.Length)]);
+        var own = FrameNames.Place(frame, at, struts, [.. hubs.Where(hub => hub >= frame.Base.Length)], Taken(at, struts, hubs, names));
+        var tops = own.Texts.SelectMany(text => text.Box()).Select(corner => corner.Y).Append(names.Highest).Max();
         var bar = ScaleBar.Draw(scale, new Point2(outline.Low.X, names.Lowest - BarRoom));
         return new DomeView(
             new Figure(
                 direction.Name,
-                new Box2(new Point2(outline.Centre.X - (Room / 2) - Margin, names.Lowest - BarRoom - 4), new Point2(outline.Centre.X + (Room / 2) + Margin, names.Highest + 6)),
+                new Box2(new Point2(outline.Centre.X - (Room / 2) - Margin, names.Lowest - BarRoom - 4), new Point2(outline.Centre.X + (Room / 2) + Margin, tops + 3)),
                 [
-                    .. names.Lines,
+                    .. names.Lines, .. own.Leaders,
                     .. struts.Select(strut => new FigureLine("seam", [at[strut.From], at[strut.To]], IsClosed: false)),
                     .. hubs.Select(hub => new FigureLine("dot", Spot(at[hub]), IsClosed: true)), .. bar.Lines,
                 ],
-                [.. texts, .. names.Texts, .. bar.Texts]),
+                [.. own.Texts, .. names.Texts, .. bar.Texts]),
             [.. hubs.Select(hub => frame.Hubs[hub].Label)],
-            unlabelled,
+            own.Unlabelled,
             scale);
+    }
+
+    /// <summary>Bars, dots and what is written round the base: names keep off them.</summary>
+    private static TakenPlaces Taken(Point2[] at, Strut[] struts, int[] hubs, BaseHubs names)
+    {
+        var taken = new TakenPlaces();
+        foreach (var strut in struts)
+        {
+            taken.Take([at[strut.From], at[strut.To]]);
+        }
+
+        foreach (var hub in hubs)
+        {
+            taken.Take(Spot(at[hub]));
+        }
+
+        foreach (var text in names.Texts)
+        {
+            taken.Take(text.Box());
+        }
+
+        foreach (var line in names.Lines)
+        {
+            taken.TakeSteps(line);
+        }
+
+        return taken;
     }
 
     private static double Scale(Frame frame)
@@ -80,63 +102,4 @@ internal static class FrameDrawing
 
     private static ImmutableArray<Point2> Spot(Point2 at) =>
         [.. Enumerable.Range(0, 8).Select(i => at + (Dot * new Point2(Math.Cos(i * Math.PI / 4), Math.Sin(i * Math.PI / 4))))];
-
-    /// <summary>Classes on the middle of their struts; hubs beside their dots, off lines where there is room, else over a line.</summary>
-    private static (ImmutableArray<FigureText> Texts, ImmutableArray<string> Unlabelled) Names(Frame frame, Point2[] at, Strut[] struts, int[] hubs)
-    {
-        var (texts, lines) = (new TakenPlaces(), new TakenPlaces());
-        var placed = ImmutableArray.CreateBuilder<FigureText>();
-        foreach (var hub in hubs)
-        {
-            texts.Take(Spot(at[hub]));
-        }
-
-        foreach (var strut in struts)
-        {
-            var (from, to) = (at[strut.From], at[strut.To]);
-            lines.Take([from, to]);
-            var height = Math.Min(ClassText, Point2.Distance(from, to) / 4);
-            var text = new FigureText("name", strut.Class, Point2.Between(from, to, 0.5), height, 0, TextAnchor.Middle);
-            if (height >= LeastText && texts.IsFree(text.Box()))
-            {
-                texts.Take(text.Box());
-                placed.Add(text);
-            }
-        }
-
-        var unlabelled = ImmutableArray.CreateBuilder<string>();
-        foreach (var hub in hubs)
-        {
-            FigureText[] tries = [.. Places(frame.Hubs[hub].Label, at[hub]).Where(text => texts.IsFree(text.Box()))];
-            if ((tries.FirstOrDefault(text => lines.IsFree(text.Box())) ?? tries.FirstOrDefault()) is { } text)
-            {
-                texts.Take(text.Box());
-                placed.Add(text);
-            }
-            else
-            {
-                unlabelled.Add(frame.Hubs[hub].Label);
-            }
-        }
-
-        return (placed.ToImmutable(), unlabelled.ToImmutable());
-    }
-
-    /// <summary>Places round a dot, the larger letters first, near ones before far ones.</summary>
-    private static IEnumerable<FigureText> Places(string label, Point2 at)
-    {
-        for (var height = HubText; height >= LeastText; height -= 0.2)
-        {
-            for (var away = 1; away <= 2; away++)
-            {
-                for (var turn = 0; turn < 8; turn++)
-                {
-                    var way = new Point2(Math.Cos((turn + 0.5) * Math.PI / 4), Math.Sin((turn + 0.5) * Math.PI / 4));
-                    var half = LetterWidth.Estimate(label, height) / 2;
-                    var step = new Point2(way.X * (half + (Dot * away)), way.Y * ((height / 2) + (Dot * (away + 1))));
-                    yield return new FigureText("hub", label, at + step, height, 0, TextAnchor.Middle);
-                }
-            }
-        }
-    }
 }

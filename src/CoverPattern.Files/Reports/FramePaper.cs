@@ -38,7 +38,7 @@ public static class FramePaper
 
     private static void WriteViews(PageWriter page, Frame frame, Ruler ruler)
     {
-        page.Line("p", $"Bars that face the onlooker, drawn to hub centres. A letter on a bar is its class; H1.07 is hub 7 of ring 1, counted counter-clockwise seen from above from the front; ring 0 is the base. Behind each base hub stands its raise over the lowest one, {ruler.Unit}.");
+        page.Line("p", $"Bars that face the onlooker, drawn to hub centres. A letter beside a bar is its class, and where there was no room for it the order of erection tells it; H1.07 is hub 7 of ring 1, counted counter-clockwise seen from above from the front; ring 0 is the base. Behind each base hub stands its raise over the lowest one, {ruler.Unit}.");
         DomeView[] views = [.. new[] { DomeDirection.Plan, DomeDirection.Front, DomeDirection.Side }.Select(direction => FrameDrawing.Draw(frame, direction, ruler))];
         foreach (var view in views)
         {

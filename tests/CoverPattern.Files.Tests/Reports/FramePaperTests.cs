@@ -1,9 +1,11 @@
 using System;
 using System.IO;
 using System.Linq;
+using System.Text;
 using System.Xml;
 using System.Xml.Linq;
 using CoverPattern.Files.Reports;
+using CoverPattern.Files.Surveys;
 using CoverPattern.Patterns.Frames;
 using CoverPattern.Patterns.Jobs;
 
@@ -42,6 +44,43 @@ public class FramePaperTests
         // What has no name in a drawing is named below it, and what no drawing shows in a line of its own.
         var words = page.Value;
         Assert.All(frame.Hubs, hub => Assert.Contains(hub.Label, words, StringComparison.Ordinal));
+    }
+
+    /// <summary>Read from the page alone: in no drawing does a name lie over a bar, a leader of another, or another name.</summary>
+    [Theory]
+    [InlineData("3V 5/8")]
+    [InlineData("6V half")]
+    [InlineData("gore roof on a wall")]
+    [InlineData("survey")]
+    public void Write_AnyFrame_NamesLieOverNothing(string kind)
+    {
+        var job = Named(kind);
+        var page = Read(FramePaper.Write(job, FrameBuilder.Build(job.Frame)));
+
+        foreach (var svg in page.Descendants("svg"))
+        {
+            var texts = svg.Descendants("text").Select(text => (Name: text.Value, Box: ReportPage.Box(text))).ToArray();
+            var bars = svg.Descendants("polyline").Where(line => (string?)line.Attribute("class") == "seam").Select(ReportPage.Corners).ToArray();
+            Assert.True(bars.Length > 20 && texts.Length > 20);
+            foreach (var (name, box) in texts)
+            {
+                Assert.All(bars, bar => Assert.True(TakenPlaces.AreApart(bar, box), $"{name} lies over a bar"));
+                Assert.All(texts.Where(other => other.Name != name || other.Box != box), other => Assert.True(TakenPlaces.AreApart(other.Box, box), $"{name} lies over {other.Name}"));
+            }
+        }
+    }
+
+    [Fact]
+    public void Write_BaseHubStraightBelow_IsNamedOutsideThePlan()
+    {
+        // Twelve gores: a base hub lies straight below the middle of the plan, where "upward" and "outward" differ.
+        var job = Named("gore roof on a wall");
+        var svg = Read(FramePaper.Write(job, FrameBuilder.Build(job.Frame))).Descendants("svg").First();
+
+        var lowest = svg.Descendants("polyline").Where(line => (string?)line.Attribute("class") == "seam").SelectMany(ReportPage.Corners).Max(point => point.Y);
+        var name = svg.Descendants("text").Single(text => text.Value.StartsWith("H0.10 ", StringComparison.Ordinal));
+
+        Assert.All(ReportPage.Box(name), corner => Assert.True(corner.Y > lowest, $"{corner.Y} > {lowest}"));
     }
 
     [Fact]
@@ -117,6 +156,18 @@ public class FramePaperTests
         var view = ((string)svg.Attribute("viewBox")!).Split(' ').Select(number => double.Parse(number, System.Globalization.CultureInfo.InvariantCulture)).ToArray();
         Assert.All(svg.Descendants("text").Where(text => text.Value.StartsWith('H')).SelectMany(ReportPage.Box), corner => Assert.True(
             corner.X >= view[0] && corner.X <= view[0] + view[2] && corner.Y >= view[1] && corner.Y <= view[1] + view[3], $"{corner}"));
+    }
+
+    private static Job Named(string kind)
+    {
+        var dome = ReportResults.Dome(3, 5);
+        return kind switch
+        {
+            "3V 5/8" => dome,
+            "6V half" => ReportResults.Dome(6, 9),
+            "survey" => dome with { Frame = new FrameWish(default, 0, 0, "", default, ReportResults.Mm(1000)) { Survey = SurveyFile.Read("dome.csv", Encoding.UTF8.GetBytes(SurveyWriter.Csv(FrameBuilder.Build(dome.Frame)).Replace("H", "hub-", StringComparison.Ordinal)), 1).Survey! with { WeldMm = 0.1, ClassesMm = 2 } } },
+            _ => dome with { Frame = new FrameWish(default, 0, 0, "", default, ReportResults.Mm(1000)) { RiserMm = 1500, Gores = new GoreWish(12, GoreMeridian.Circle, 4, ReportResults.Mm(3000), ReportResults.Mm(3000)) { Crown = ReportResults.Mm(300) } } },
+        };
     }
 
     private static XElement Read(byte[] bytes)

@@ -115,7 +115,7 @@ internal static class PatternFields
             place.Field("makeUp").Text(),
             place.Field("side").Word<EdgeSide>(),
             place.Field("lengthMm").Length(),
-            place.Field("allowanceMm").Length());
+            place.Field("allowanceMm").Number());
     }
 
     private static Notch ReadNotch(JsonPlace place, int runs)

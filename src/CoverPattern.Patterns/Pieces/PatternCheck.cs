@@ -100,9 +100,17 @@ internal static class PatternCheck
     private static bool IsRoundSewLine(Pattern pattern)
     {
         var cut = Rings.ToSteps(pattern.CutLine);
+        var atShort = CornersAtShortRuns(pattern);
         return ExactPredicates.IsSimple(cut)
             && Rings.SignedArea(pattern.CutLine) > 0
-            && pattern.SewLine.All(corner => ExactPredicates.Locate(cut, Grid.ToSteps(corner)) >= 0 || IsOnCutLine(pattern, corner));
+            && pattern.SewLine.Where((_, i) => !atShort.Contains(i)).All(corner => ExactPredicates.Locate(cut, Grid.ToSteps(corner)) >= 0 || IsOnCutLine(pattern, corner));
+    }
+
+    /// <summary>Corners of edges at which the cloth ends short of the sew line, in a binding beside the teeth of a zip.</summary>
+    private static HashSet<int> CornersAtShortRuns(Pattern pattern)
+    {
+        var count = pattern.SewLine.Length;
+        return [.. pattern.Runs.Where(run => run.AllowanceMm < 0).SelectMany(run => Enumerable.Range(run.From, 1 + (run.IsClosed ? count : (run.To - run.From + count) % count)).Select(corner => corner % count))];
     }
 
     /// <summary>Where an edge has no allowance the two lines are one, but for the rounding of a far mitre to the grid.</summary>

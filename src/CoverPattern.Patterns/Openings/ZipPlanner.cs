@@ -69,7 +69,7 @@ internal static class ZipPlanner
     }
 
     /// <summary>What opens by zip, sides beside each other together; a closed rim from a corner or from its lowest point once round.</summary>
-    private static IEnumerable<(double From, double To)> Spans(ClippedShell surface, LaidOpening opening)
+    private static List<(double From, double To)> Spans(ClippedShell surface, LaidOpening opening)
     {
         var line = opening.Line;
         if (line.IsClosed)

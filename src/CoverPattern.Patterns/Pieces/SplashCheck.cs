@@ -40,7 +40,7 @@ public static class SplashCheck
         if (low.Length > 0)
         {
             var (window, above) = low.MinBy(entry => entry.Above);
-            yield return Refused(splash, FormattableString.Invariant($"at most {Math.Max(0, above):0} mm: so far above the finished edge the ring of window {window.Label} comes down, {splash.Width.Millimetres - above:0} mm lower than the band reaches; {low.Length} windows lie over it. Take a lower band, or a smaller or higher window"));
+            yield return Refused(splash, FormattableString.Invariant($"at most {Math.Max(0, above):0} mm: so far above the finished edge the ring of window {window.Label} comes down, {splash.Width.Millimetres - above:0} mm lower than the band reaches; {(low.Length == 1 ? "1 window lies" : FormattableString.Invariant($"{low.Length} windows lie"))} over it. Take a lower band, or a smaller or higher window"));
         }
     }
 

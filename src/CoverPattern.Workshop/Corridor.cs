@@ -44,7 +44,7 @@ public static class Corridor
 
         var openings = OpeningLayer.Lay(job, frame, shell);
         var plan = SeamPlanner.Plan(job, shell, panels);
-        ImmutableArray<Fault> wrong = [.. StockList.Faults(job.Frame, frame), .. SeamWishCheck.Faults(job, shell, plan), .. openings.Faults, .. OpeningSeamCheck.Faults(job, shell, plan, openings.Windows), .. OpeningSeamCheck.Faults(job, shell, plan, openings.Openings), .. PipeSeamCheck.Faults(job, shell, plan, openings.Pipes), .. SplashCheck.Faults(job, shell, openings.Windows)];
+        ImmutableArray<Fault> wrong = [.. StockList.Faults(job.Frame, frame), .. SeamWishCheck.Faults(job, shell, plan), .. openings.Faults, .. OpeningSeamCheck.Faults(job, shell, plan, openings.Windows), .. OpeningSeamCheck.Faults(job, shell, plan, openings.Openings), .. PipeSeamCheck.Faults(job, shell, plan, openings.Pipes), .. SplashCheck.Faults(job, shell, openings.Windows), .. SplashCheck.LapFaults(job, shell, openings.Openings)];
         if (!wrong.IsEmpty)
         {
             return new WorkshopOutcome(null, wrong);

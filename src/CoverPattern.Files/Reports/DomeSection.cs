@@ -2,6 +2,7 @@ using System;
 using System.Collections.Immutable;
 using System.Linq;
 using CoverPattern.Files.Results;
+using CoverPattern.Patterns.Pieces;
 
 namespace CoverPattern.Files.Reports;
 
@@ -11,7 +12,7 @@ internal static class DomeSection
     public static void Write(PageWriter page, Result result)
     {
         page.Line("h2", "The cover", ("class", "page"));
-        page.Line("p", $"Lines are the edges of the cloth over the struts; only what faces the onlooker is drawn; the skirt is grey. At each base hub stands its raise over the lowest base hub, hub centre to hub centre, in {Ruler.Of(result.Job).Unit}. A facet F1.07 is covered by the piece P1.07: row 1 from the deck up, seventh place counter-clockwise seen from above. A number alone is the place in its row, where there is no room for more.");
+        page.Line("p", $"Lines are the edges of the cloth over the struts; only what faces the onlooker is drawn; the skirt is grey. At each base hub stands its raise over the lowest base hub, hub centre to hub centre, in {Ruler.Of(result.Job).Unit}. {Naming(result)} A number alone is the place in its row, where there is no room for more.");
         DomeView[] views = [.. Views(result)];
         var spread = SpreadPlan.Draw(result);
         foreach (var view in views)
@@ -32,6 +33,16 @@ internal static class DomeSection
     /// <summary>Plan, front, side.</summary>
     public static ImmutableArray<DomeView> Views(Result result) =>
         [.. new[] { DomeDirection.Plan, DomeDirection.Front, DomeDirection.Side }.Select(direction => DomeDrawing.Draw(result, direction))];
+
+    /// <summary>How facets are named, and which pieces cover them: single facets bear their numbers, others stand in the spread plan.</summary>
+    private static string Naming(Result result)
+    {
+        var isSingle = result.Pieces.Patterns.Where(pattern => !pattern.Facets.IsEmpty && pattern.Kind != PieceKind.Strip).Select(pattern => pattern.Kind == PieceKind.Facet).ToHashSet();
+        const string Place = "row 1 from the deck up, seventh place counter-clockwise seen from above";
+        return !isSingle.Contains(false) ? $"A facet F1.07 is covered by the piece P1.07: {Place}."
+            : !isSingle.Contains(true) ? $"A facet F1.07 is in {Place}; the drawing of all pieces spread out shows which piece covers it."
+            : $"A facet F1.07, {Place}, is covered by the piece P1.07 where it is a piece by itself; the drawing of all pieces spread out shows the others.";
+    }
 
     private static void Write(PageWriter page, DomeView view)
     {

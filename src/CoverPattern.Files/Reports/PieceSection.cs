@@ -24,7 +24,7 @@ internal static class PieceSection
         }
 
         page.Open("div", ("class", pieces.Length > Many ? "seams dense" : "seams"));
-        page.Table("wide", ["Piece", "Pattern", "Edges"], pieces.Select(piece => new[]
+        page.Table("seams wide", ["Piece", "Pattern", "Edges"], pieces.Select(piece => new[]
         {
             Covers.PlaceOf(piece.Label),
             piece.Pattern + (piece.Mirrored ? " mirrored" : string.Empty),

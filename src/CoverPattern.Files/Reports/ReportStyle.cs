@@ -30,6 +30,7 @@ internal static class ReportStyle
         tr { break-inside: avoid; }
         table.numbers td + td, table.numbers th + th, table.places td + td + td, table.places th + th + th { text-align: right; }
         table.places td, table.places th { white-space: nowrap; }
+        table.edges td:first-child, table.seams td:first-child { white-space: nowrap; }
         table.places { font-size: 8.5pt; }
         ul, ol { margin: 1mm 0; padding-left: 6mm; }
         .columns { columns: 3; column-gap: 5mm; }

@@ -71,14 +71,14 @@ internal sealed class WindowCheck(Job job, Frame frame, Shell shell)
         if (sky.Length > 0)
         {
             Notices.Add(new Notice(NoticeLevel.Warning, "window-to-the-sky", WindowLabels.List(sky), FormattableString.Invariant(
-                $"{sky.Length} windows face the sky by more than {SkyTilt:0} degrees: clear sheet yellows there, gathers heat and holds water (common practice, no source).")));
+                $"{(sky.Length == 1 ? "1 window faces" : FormattableString.Invariant($"{sky.Length} windows face"))} the sky by more than {SkyTilt:0} degrees: clear sheet yellows there, gathers heat and holds water (common practice, no source).")));
         }
 
         var wet = windows.Where(window => Degrees(window) < 90).ToArray();
         if (wet.Length > 0)
         {
             Notices.Add(new Notice(NoticeLevel.Note, "window-drip", WindowLabels.List(wet), FormattableString.Invariant(
-                $"{wet.Length} windows lie under rain that runs down the cover; they have no drip flap. Leave the outer stitching of the ring open between its two lowest ticks, so that water drains from the pocket.")));
+                $"{(wet.Length == 1 ? "1 window lies" : FormattableString.Invariant($"{wet.Length} windows lie"))} under rain that runs down the cover, without a drip flap. Leave the outer stitching of the ring open between its two lowest ticks, so that water drains from the pocket.")));
         }
     }
 

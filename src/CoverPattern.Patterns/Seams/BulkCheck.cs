@@ -116,7 +116,8 @@ public static class BulkCheck
         var (isHub, limit) = bulk.Crossing.Place is not (CrossingPlace.Hub or CrossingPlace.BaseHub) ? (false, "seamsElsewhere")
             : bulk.IsFelled ? (true, "felledSeamsAtHub") : (true, "seamsAtHub");
         var unfelled = CanStop(job, bulk) ? Stopping + " plain or welded seams, or " : isHub && bulk.IsFelled ? "Take plain or welded seams, or " : string.Empty;
-        var panels = (unfelled.Length > 0 ? "panels" : "Take panels") + " of several facets that leave seams out there (panels)";
+        var ring = job.Frame.Gores is { Crown: null } ? " or a crown ring (frame.gores.crown)" : string.Empty;
+        var panels = (unfelled.Length > 0 ? "panels" : "Take panels") + " of several facets that leave seams out there (panels)" + ring;
         return FormattableString.Invariant($"{unfelled}{panels}; or raise the limit if your machine sews it (limits.{limit}).");
     }
 

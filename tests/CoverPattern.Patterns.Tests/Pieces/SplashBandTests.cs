@@ -103,6 +103,46 @@ public class SplashBandTests
         Assert.Equal(upper, drawn);
     }
 
+    [Theory]
+    [InlineData(-200, true, false, false)]
+    [InlineData(-21, true, false, false)]
+    [InlineData(-19, true, true, false)]
+    [InlineData(-19, false, false, false)]
+    [InlineData(-1, true, true, false)]
+    [InlineData(1, true, false, true)]
+    [InlineData(1, false, false, true)]
+    public void Faults_OpeningAboveTheBand_ItsSheetKeepsOffTheBandsStitches(double overRim, bool hasSheet, bool lapTold, bool rimTold)
+    {
+        // On the upright wall of 1 m under a 2V 1/2 a rectangle about the middle: its lower side lies level, 500 - 200 mm over the foot, below which the skirt drops 60 mm.
+        // By hand: the rim is 360 mm over the finished edge, the sheet 20 mm lower.
+        const double Rim = 500 - 200 + 60;
+        var bare = Job(SkirtShape.Vertical, 250);
+        var width = Rim + overRim;
+        var job = bare with
+        {
+            Frame = Jobs.Dome(2, 3, 3657.6).Frame with { RiserMm = 1000 },
+            StandOff = new StandOffWish(Jobs.Mm(0), Jobs.Mm(0), Jobs.Mm(0)),
+            Ease = 0,
+            Skirt = bare.Skirt with { Drop = Jobs.Mm(60), Splash = new SplashWish("coated", Jobs.Mm(width)) },
+            Openings =
+            [
+                new OpeningWish(new OutlineWish(OutlineForm.Rectangle) { Width = Jobs.Mm(400), Height = Jobs.Mm(400) }, new OpeningPlace("F1.02", Jobs.Mm(0), Jobs.Mm(0)), LayingRule.Either, Jobs.Mm(15))
+                {
+                    Sheet = hasSheet ? "coated" : null,
+                    Lap = Jobs.Mm(20),
+                },
+            ],
+        };
+        var frame = FrameBuilder.Build(job.Frame);
+        var shell = ShellFitter.Fit(job, frame);
+        var laid = OpeningLayer.Lay(job, frame, shell);
+
+        var faults = SplashCheck.LapFaults(job, shell, laid.Openings);
+
+        Assert.Equal(lapTold, faults.Any(fault => fault.Allowed.Contains("at most 340 mm", StringComparison.Ordinal) && fault.Place == "skirt.splash.width"));
+        Assert.Equal(rimTold, laid.Faults.Any(fault => fault.Allowed.Contains("splash band", StringComparison.Ordinal)));
+    }
+
     [Fact]
     public void Faults_WindowOverTheBand_ToldWithNumbers()
     {

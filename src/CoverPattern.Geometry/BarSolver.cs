@@ -141,8 +141,8 @@ public static class BarSolver
     /// <summary>One row a wish, and how much of it is open.</summary>
     private static (double[] Row, double Open)[] Wishes(Point3[] joints, ImmutableArray<JointWish> wishes)
     {
-        var circle = wishes.Where(wish => wish.Kind == JointWishKind.OneCircle).Select(wish => wish.Joint).ToArray();
-        var mean = circle.Length > 0 ? circle.Average(joint => joints[joint].Plan.Length) : 0;
+        var circles = wishes.Where(wish => wish.Kind == JointWishKind.OneCircle).GroupBy(wish => wish.Value, wish => wish.Joint)
+            .ToDictionary(group => group.Key, group => (Joints: group.ToArray(), Mean: group.Average(joint => joints[joint].Plan.Length)));
         return [.. wishes.Select(wish =>
         {
             var row = new double[3 * joints.Length];
@@ -154,12 +154,18 @@ public static class BarSolver
             }
 
             Add(row, wish.Joint, Outward(at));
-            foreach (var joint in wish.Kind == JointWishKind.OneCircle ? circle : [])
+            if (wish.Kind == JointWishKind.Radius)
             {
-                Add(row, joint, (-1.0 / circle.Length) * Outward(joints[joint]));
+                return (row, wish.Value - at.Plan.Length);
             }
 
-            return (row, (wish.Kind == JointWishKind.OneCircle ? mean : wish.Value) - at.Plan.Length);
+            var (own, mean) = circles[wish.Value];
+            foreach (var joint in own)
+            {
+                Add(row, joint, (-1.0 / own.Length) * Outward(joints[joint]));
+            }
+
+            return (row, mean - at.Plan.Length);
         })];
     }
 

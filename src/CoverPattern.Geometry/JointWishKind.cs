@@ -9,6 +9,6 @@ public enum JointWishKind
     /// <summary>A distance from the z axis.</summary>
     Radius,
 
-    /// <summary>The same distance from the z axis as all joints with this wish have on the mean.</summary>
+    /// <summary>The same distance from the z axis as all joints with this wish and its number have on the mean.</summary>
     OneCircle,
 }

@@ -161,7 +161,7 @@ internal static class StrutSection
             notes.Refuse(
                 place + ".floorDiameter",
                 floor.Typed,
-                FormattableString.Invariant($"a diameter within {100 * MostFloorOff:0} % of the {own:0} mm that these struts make when all base hubs stand on one circle; measure the floor in three directions and three struts of each class again, or leave it out"));
+                FormattableString.Invariant($"a diameter within {100 * MostFloorOff:0} % of the {own:0} mm that these struts make when their base hubs stand on a circle; measure the floor in three directions and three struts of each class again, or leave it out"));
         }
     }
 

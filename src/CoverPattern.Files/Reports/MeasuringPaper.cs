@@ -14,6 +14,8 @@ public static class MeasuringPaper
     /// <summary>Name of the file.</summary>
     public const string Name = "measuring.html";
 
+    private const char NoBreak = '\u00A0';
+
     /// <summary>What the numbers of the job are for.</summary>
     internal const string Slip = "The job's own number stands in brackets; more than 10 mm (3/8 in) apart is a slip in one of them.";
 
@@ -58,14 +60,19 @@ public static class MeasuringPaper
         return page.End();
     }
 
-    private static void WriteItems(PageWriter page, Job? job, Frame? frame) => page.Table(
-        "wide",
-        ["", "Measure", job is null ? "" : "The job has", "Measured"],
-        MeasuringItems.Of(job, frame).Select(item => new[]
-        {
-            item.Number,
-            item.What,
-            item.Own.Length > 0 ? "[" + item.Own + "]" : "",
-            string.Join("   ", item.Blanks.Select(blank => (blank.Length > 0 ? blank + " " : "") + "_________")),
-        }));
+    /// <summary>Before there is a job there is no column for its numbers; a word and its blank stay on one line.</summary>
+    private static void WriteItems(PageWriter page, Job? job, Frame? frame)
+    {
+        string[] own = job is null ? [] : ["The job has"];
+        page.Table(
+            "wide",
+            ["", "Measure", .. own, "Measured"],
+            MeasuringItems.Of(job, frame).Select(item => (string[])
+            [
+                item.Number,
+                item.What,
+                .. own.Select(_ => item.Own.Length > 0 ? "[" + item.Own + "]" : ""),
+                string.Join("   ", item.Blanks.Select(blank => (blank.Length > 0 ? blank.Replace(' ', NoBreak) + NoBreak : "") + "_________")),
+            ]));
+    }
 }

@@ -26,7 +26,7 @@ public static class StrutCheck
         var raise = frame.Base.Max(hub => frame.Hubs[hub].Position.Z);
         var low = frame.Base.Where(hub => frame.Hubs[hub].Position.Z < 0.5).Average(hub => frame.Hubs[hub].Position.Plan.Length);
         yield return new Notice(NoticeLevel.Note, "frame-from-struts", string.Empty, FormattableString.Invariant(
-            $"The frame follows the struts, {wish.Family} {wish.Frequency}V, {wish.Division}: every strut within {StrutFrame.Residuals(frame).Values.Max():0.0000} mm. {(struts.FloorDiameter is null ? "All base hubs were put on one circle" : "The lowest base hubs were put as near to the measured circle as the struts allow")}, for struts alone leave {Math.Max(0, frame.Base.Length - 3)} flexes and do not fix a base: low hubs at a diameter of {2 * low:0} mm, highest base hubs {raise:0.0} mm over the lowest, top {frame.Hubs.Max(hub => hub.Position.Z):0} mm high."));
+            $"The frame follows the struts, {wish.Family} {wish.Frequency}V, {wish.Division}: every strut within {StrutFrame.Residuals(frame).Values.Max():0.0000} mm. {(struts.FloorDiameter is null ? Closed(wish) : "The lowest base hubs were put as near to the measured circle as the struts allow")}, for struts alone leave {Math.Max(0, frame.Base.Length - 3)} flexes and do not fix a base: low hubs at a diameter of {2 * low:0} mm, highest base hubs {raise:0.0} mm over the lowest, top {frame.Hubs.Max(hub => hub.Position.Z):0} mm high."));
         if (struts.FloorDiameter is { } floor && Math.Abs(floor.Millimetres - (2 * low)) > MostGap)
         {
             yield return new Notice(NoticeLevel.Warning, "floor-gap", "frame.struts.floorDiameter", FormattableString.Invariant(
@@ -39,4 +39,8 @@ public static class StrutCheck
                 $"The measured raise of {measured.Typed} is {Math.Abs(measured.Millimetres - raise):0.0} mm off the {raise:0.0} mm that follows from the struts; more than {MostGap:0} mm is a slip in one of them. Measure the raise, the floor diameter and three struts of each class again."));
         }
     }
+
+    private static string Closed(FrameWish wish) => StrutFrame.Circles(StrutFamily.Nominal(wish)).Length is var circles and > 1
+        ? FormattableString.Invariant($"The base hubs were put on {circles} circles, as the family has them")
+        : "All base hubs were put on one circle";
 }

@@ -11,12 +11,19 @@ namespace CoverPattern.Patterns.Frames;
 /// <remarks>
 /// Facets always follow the struts. A free-standing dome has as many flexes as base hubs less three; they are closed by
 /// wishes: the lowest hubs of the nominal frame at one height, and all base hubs on one circle or the lowest ones on a measured
-/// one. Never by the raise: 1 mm of it moves the base by 8 mm (own calculation).
+/// one; where the base hubs of the family's own frame stand on circles of plainly unlike radius, as of a 3V 7/9, on one circle each. Never by the raise: 1 mm of it moves the base by 8 mm (own calculation).
 /// </remarks>
 public static class StrutFrame
 {
     // Base hubs of the nominal frame within this of the lowest stand on the deck, share of the sphere's radius.
     private const double Lowest = 1e-6;
+
+    // Base hubs of the nominal frame nearer than this to the next stand on one circle, share of the sphere's radius. Own choice: those
+    // of a 3V 5/8 differ by 0.3 %, those of a 3V 7/9 by 8 %.
+    private const double OneCircle = 0.02;
+
+    // A strut differs from its class by more than this when it is named as a likely slip, millimetres.
+    private const double Odd = 2;
 
     // A strut this far from its length after the last step was not met, millimetres.
     private const double Met = 1e-6;
@@ -51,7 +58,7 @@ public static class StrutFrame
             .. low.Select(hub => new JointWish(hub, JointWishKind.Height, 0)),
             .. floorDiameter is { } diameter
                 ? low.Select(hub => new JointWish(hub, JointWishKind.Radius, diameter / 2))
-                : nominal.Base.Select(hub => new JointWish(hub, JointWishKind.OneCircle, 0)),
+                : Circles(nominal).SelectMany((hubs, circle) => hubs.Select(hub => new JointWish(hub, JointWishKind.OneCircle, circle))),
         ];
         var solution = BarSolver.Solve(start, bars, wishes);
         if (!(solution.WorstBar <= Met))
@@ -59,8 +66,28 @@ public static class StrutFrame
             throw NotMet(nominal, bars, solution);
         }
 
-        CheckBulges(nominal, solution.Joints);
+        CheckBulges(nominal, bars, solution.Joints);
         return Finish(nominal, solution.Joints, lengths);
+    }
+
+    /// <summary>Base hubs that stand on one circle, the innermost first.</summary>
+    /// <param name="nominal">The frame as the family has it.</param>
+    internal static ImmutableArray<ImmutableArray<int>> Circles(Frame nominal)
+    {
+        var size = nominal.Hubs.Max(hub => hub.Position.Length);
+        double Radius(int hub) => nominal.Hubs[hub].Position.Plan.Length;
+        var circles = new List<List<int>>();
+        foreach (var hub in nominal.Base.OrderBy(Radius).ThenBy(hub => hub))
+        {
+            if (circles.Count == 0 || Radius(hub) - Radius(circles[^1][^1]) > OneCircle * size)
+            {
+                circles.Add([]);
+            }
+
+            circles[^1].Add(hub);
+        }
+
+        return [.. circles.Select(circle => circle.Order().ToImmutableArray())];
     }
 
     /// <summary>How far the frame's struts are from their lengths, the worst of each class, millimetres.</summary>
@@ -76,7 +103,17 @@ public static class StrutFrame
         double Off(Bar bar) => Math.Abs(Point3.Distance(solution.Joints[bar.From], solution.Joints[bar.To]) - bar.Length);
         var worst = Enumerable.Range(0, bars.Length).MaxBy(i => Off(bars[i]) is var off && double.IsNaN(off) ? double.MaxValue : off);
         var name = StrutFamily.Name(nominal, nominal.Struts[worst]);
-        return new StrutsException(name, FormattableString.Invariant($"No frame has struts of these lengths: after {solution.Rounds} steps strut {name}, class {nominal.Struts[worst].Class}, is still {Off(bars[worst]):0.###} mm off its {bars[worst].Length:0.0} mm, where {Met:0.000000} mm are allowed. Measure three struts of each class again, and each that is named as odd: class {nominal.Struts[worst].Class} is {nominal.Struts[worst].LengthMm:0} mm long on such a frame."));
+        return new StrutsException(name, FormattableString.Invariant($"No frame has struts of these lengths: after {solution.Rounds} steps strut {name}, class {nominal.Struts[worst].Class}, is still {Off(bars[worst]):0.###} mm off its {bars[worst].Length:0.0} mm, where {Met:0.000000} mm are allowed. Measure three struts of each class again: class {nominal.Struts[worst].Class} is {nominal.Struts[worst].LengthMm:0} mm long on such a frame.{OddOnes(nominal, bars)}"));
+    }
+
+    /// <summary>Struts that were named as unlike their class, the most unlike first: where lengths do not fit, one of them is likely the slip.</summary>
+    private static string OddOnes(Frame nominal, ImmutableArray<Bar> bars)
+    {
+        var lengths = bars.Select(bar => bar.Length).ToImmutableArray();
+        var odd = nominal.Struts.Select((strut, i) => (Name: StrutFamily.Name(nominal, strut), strut.Class, Length: lengths[i], Own: ClassLength(nominal, lengths, strut.Class)))
+            .Where(strut => Math.Abs(strut.Length - strut.Own) > Odd).OrderByDescending(strut => Math.Abs(strut.Length - strut.Own)).Take(5)
+            .Select(strut => FormattableString.Invariant($"{strut.Name} {strut.Length:0.#} mm, where class {strut.Class} has {strut.Own:0.#} mm")).ToArray();
+        return odd.Length == 0 ? "" : " Named as unlike their class: " + string.Join("; ", odd) + ".";
     }
 
     private static void CheckFacets(Frame nominal, ImmutableArray<double> lengths)
@@ -88,7 +125,7 @@ public static class StrutFrame
     }
 
     /// <summary>All lengths also fit a frame with a hub pushed in; the covers made here lie over frames that bulge outward.</summary>
-    private static void CheckBulges(Frame nominal, ImmutableArray<Point3> joints)
+    private static void CheckBulges(Frame nominal, ImmutableArray<Bar> bars, ImmutableArray<Point3> joints)
     {
         var normals = nominal.Facets.Select(facet => Point3.Cross(joints[facet.Hubs[1]] - joints[facet.Hubs[0]], joints[facet.Hubs[2]] - joints[facet.Hubs[0]]).Unit()).ToArray();
         var left = new Dictionary<(int, int), int>();
@@ -102,7 +139,7 @@ public static class StrutFrame
                     && Point3.Dot(Point3.Cross(normals[i], normals[other]), joints[to] - joints[from]) < 0)
                 {
                     var bend = Math.Acos(Math.Clamp(Point3.Dot(normals[i], normals[other]), -1, 1)) * 180 / Math.PI;
-                    throw new StrutsException(nominal.Hubs[from].Label, FormattableString.Invariant($"At the strut {nominal.Hubs[from].Label}-{nominal.Hubs[to].Label} the frame bends inward by {bend:0.0###} degrees, and 0 are allowed: a hub is popped in, lengths are mixed up, or on a very flat frame they are rounded too far. Look at the frame, then measure the struts of this hub again, to a tenth of a millimetre where the bend is small."));
+                    throw new StrutsException(nominal.Hubs[from].Label, FormattableString.Invariant($"At the strut {nominal.Hubs[from].Label}-{nominal.Hubs[to].Label} the frame bends inward by {bend:0.0###} degrees, and 0 are allowed: a hub is popped in, lengths are mixed up, or on a very flat frame they are rounded too far. Look at the frame, then measure the struts of this hub again, to a tenth of a millimetre where the bend is small.{OddOnes(nominal, bars)}"));
                 }
             }
         }

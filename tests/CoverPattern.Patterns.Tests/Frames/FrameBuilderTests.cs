@@ -120,6 +120,16 @@ public class FrameBuilderTests
     }
 
     [Fact]
+    public void Build_MoreClassesThanLetters_GoOnWithTwo()
+    {
+        // 12V half: more than 26 classes, Z is followed by AA and AB, as columns of a table are; the shortest is A.
+        var classes = FrameBuilder.Build(new FrameWish(FrameFamily.Icosahedron, 12, 18, "1/2", FrameMeasure.Radius, new Measure(5000, ""))).Classes;
+
+        Assert.Equal(["A", "Z", "AA", "AB"], new[] { 0, 25, 26, 27 }.Select(i => classes[i].Label));
+        Assert.Equal(classes.Select(own => own.LengthMm).Order(), classes.Select(own => own.LengthMm));
+    }
+
+    [Fact]
     public void Build_EveryFacet_FacesOutward()
     {
         foreach (var (frequency, rows) in new[] { (1, 1), (2, 5), (5, 8), (8, 23) })

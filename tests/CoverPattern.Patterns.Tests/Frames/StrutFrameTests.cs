@@ -26,6 +26,20 @@ public class StrutFrameTests
         Assert.All(StrutFrame.Residuals(frame), pair => Assert.InRange(pair.Value, 0, 1e-6));
     }
 
+    /// <summary>The base hubs of a 3V 7/9 stand on two circles, one of them 13 % wider: its own lengths must give it back.</summary>
+    [Fact]
+    public void Build_ExactStrutsOf7Ninths_StandAsTheFamilyHasThem()
+    {
+        var wish = Wish(A, B, C) with { Rows = 7, Cut = "7/9" };
+        var nominal = FrameBuilder.Build(wish with { Struts = null, Measure = FrameMeasure.Radius, Size = new Measure(3657.6, "") });
+
+        var frame = StrutFrame.Build(wish);
+
+        // The lengths are rounded to 0.001 mm, which the flexes of the base make ten times as much of.
+        Assert.All(frame.Hubs.Zip(nominal.Hubs), pair => Assert.InRange(Point3.Distance(pair.First.Position, pair.Second.Position), 0, 0.02));
+        Assert.Contains(StrutCheck.Check(wish, frame), notice => notice.Text.Contains("on 2 circles", StringComparison.Ordinal));
+    }
+
     // Change of raise, radius and height when one class is 2 mm longer, base on one circle.
     [Theory]
     [InlineData(2, 0, 0, 0, 0, 11.20)]
@@ -80,6 +94,7 @@ public class StrutFrameTests
 
         Assert.True(fault.Message.Contains("mm off", StringComparison.Ordinal) || fault.Message.Contains("bends inward", StringComparison.Ordinal), fault.Message);
         Assert.Contains("H", fault.Label, StringComparison.Ordinal);
+        Assert.Contains(name + " 1575.1 mm, where class A has 1275.1 mm", fault.Message, StringComparison.Ordinal);
     }
 
     [Fact]

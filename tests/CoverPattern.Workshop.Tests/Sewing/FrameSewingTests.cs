@@ -6,11 +6,12 @@ using CoverPattern.Geometry;
 using CoverPattern.Patterns.Frames;
 using CoverPattern.Patterns.Jobs;
 using CsCheck;
+using Xunit.Abstractions;
 
 namespace CoverPattern.Workshop.Tests.Sewing;
 
 /// <summary>Covers over frames of every kind sew up: all solids and divisions, drawn out, on walls, gore roofs.</summary>
-public class FrameSewingTests
+public class FrameSewingTests(ITestOutputHelper output)
 {
     private static readonly Gen<Point3?> Stretches = Gen.OneOf(
         Gen.Const((Point3?)null),
@@ -88,6 +89,7 @@ public class FrameSewingTests
             iter: 100,
             print: Told);
 
+        output.WriteLine(Refusals.Told(100, refused));
         Assert.True(refused.Count <= 20, string.Join("\n", refused));
     }
 

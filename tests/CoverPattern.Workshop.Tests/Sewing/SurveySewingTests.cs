@@ -5,11 +5,12 @@ using System.Linq;
 using CoverPattern.Geometry;
 using CoverPattern.Patterns.Jobs;
 using CsCheck;
+using Xunit.Abstractions;
 
 namespace CoverPattern.Workshop.Tests.Sewing;
 
 /// <summary>Covers over measured frames sew up: no symmetry, facets that bend, bands and gores where they are made.</summary>
-public class SurveySewingTests
+public class SurveySewingTests(ITestOutputHelper output)
 {
     private static readonly Gen<(Job Job, TrueMesh Frame)> Caps =
         from seed in Gen.Int[1, 1_000_000]
@@ -55,6 +56,7 @@ public class SurveySewingTests
             iter: 60,
             print: Told);
 
+        output.WriteLine("Of those cut into single facets " + Refusals.Told(single, refused));
         Assert.True(5 * refused.Count <= single, string.Join("\n", refused));
     }
 

@@ -44,7 +44,7 @@ public static class Corridor
 
         var openings = OpeningLayer.Lay(job, frame, shell);
         var plan = SeamPlanner.Plan(job, shell, panels);
-        ImmutableArray<Fault> wrong = [.. StockList.Faults(job.Frame, frame), .. SeamWishCheck.Faults(job, shell, plan), .. openings.Faults, .. OpeningSeamCheck.Faults(job, shell, plan, openings.Windows), .. OpeningSeamCheck.Faults(job, shell, plan, openings.Openings), .. PipeSeamCheck.Faults(job, shell, plan, openings.Pipes), .. SplashCheck.Faults(job, shell, openings.Windows)];
+        ImmutableArray<Fault> wrong = [.. StockList.Faults(job.Frame, frame), .. SeamWishCheck.Faults(job, shell, plan), .. openings.Faults, .. OpeningSeamCheck.Faults(job, shell, plan, openings.Windows), .. OpeningSeamCheck.Faults(job, shell, plan, openings.Openings), .. PipeSeamCheck.Faults(job, shell, plan, openings.Pipes), .. SplashCheck.Faults(job, shell, openings.Windows), .. VentSheet.Faults(job, openings)];
         if (!wrong.IsEmpty)
         {
             return new WorkshopOutcome(null, wrong);
@@ -86,7 +86,7 @@ public static class Corridor
                     .Concat(Cautions.For(job, estimate))
                     .OrderByDescending(notice => notice.Level),
             ];
-        return new WorkshopOutcome(new Result(jobText, job, frame, shell, cut, set, lays, estimate, notices) { Crossings = bulks, Pipes = openings.Pipes }, []);
+        return new WorkshopOutcome(new Result(jobText, job, frame, shell, cut, set, lays, estimate, notices) { Crossings = bulks, Pipes = openings.Pipes, Vents = job.Vents is { } vents ? VentSheet.Of(vents, shell, openings, cut) : null }, []);
 
         void Say(string stage)
         {

@@ -44,7 +44,18 @@ public static class Corridor
 
         var openings = OpeningLayer.Lay(job, frame, shell);
         var plan = SeamPlanner.Plan(job, shell, panels);
-        ImmutableArray<Fault> wrong = [.. StockList.Faults(job.Frame, frame), .. SeamWishCheck.Faults(job, shell, plan), .. openings.Faults, .. OpeningSeamCheck.Faults(job, shell, plan, openings.Windows), .. OpeningSeamCheck.Faults(job, shell, plan, openings.Openings), .. PipeSeamCheck.Faults(job, shell, plan, openings.Pipes), .. SplashCheck.Faults(job, shell, openings.Windows), .. SplashCheck.LapFaults(job, shell, openings.Openings)];
+        ImmutableArray<Fault> wrong =
+        [
+            .. StockList.Faults(job.Frame, frame),
+            .. SeamWishCheck.Faults(job, shell, plan),
+            .. openings.Faults,
+            .. OpeningSeamCheck.Faults(job, shell, plan, openings.Windows),
+            .. OpeningSeamCheck.Faults(job, shell, plan, openings.Openings),
+            .. PipeSeamCheck.Faults(job, shell, plan, openings.Pipes),
+            .. SplashCheck.Faults(job, shell, openings.Windows),
+            .. SplashCheck.LapFaults(job, shell, openings.Openings),
+            .. VentSheet.Faults(job, openings),
+        ];
         if (!wrong.IsEmpty)
         {
             return new WorkshopOutcome(null, wrong);
@@ -52,7 +63,14 @@ public static class Corridor
 
         var cut = HubStops.Shorten(job, shell, Subdivider.Cut(shell, plan, openings.Regions));
         var flat = PanelFlattener.Flatten(cut);
-        ImmutableArray<AddedPiece> added = [.. WindowPieces.Make(job, openings.Windows), .. OpeningPieces.Make(job, openings, cut), .. PipePieces.Make(shell, plan, openings.Pipes), .. HubPatchPieces.Make(job, shell, cut), .. SplashBand.Make(job, shell, cut, flat)];
+        ImmutableArray<AddedPiece> added =
+        [
+            .. WindowPieces.Make(job, openings.Windows),
+            .. OpeningPieces.Make(job, openings, cut),
+            .. PipePieces.Make(shell, plan, openings.Pipes),
+            .. HubPatchPieces.Make(job, shell, cut),
+            .. SplashBand.Make(job, shell, cut, flat),
+        ];
         var finishing = PieceFinisher.Finish(job, shell, cut, flat, added);
         var bulks = BulkCounter.Count(job, cut, CrossingFinder.Find(shell, cut), PatchedHubs.Of(job, shell, cut, finishing.Set));
         ImmutableArray<Fault> faults = [.. finishing.Faults, .. BulkCheck.Faults(job, bulks), .. HubPatchCheck.Faults(job, shell, cut)];
@@ -86,7 +104,7 @@ public static class Corridor
                     .Concat(Cautions.For(job, estimate))
                     .OrderByDescending(notice => notice.Level),
             ];
-        return new WorkshopOutcome(new Result(jobText, job, frame, shell, cut, set, lays, estimate, notices) { Crossings = bulks, Pipes = openings.Pipes }, []);
+        return new WorkshopOutcome(new Result(jobText, job, frame, shell, cut, set, lays, estimate, notices) { Crossings = bulks, Pipes = openings.Pipes, Vents = job.Vents is { } vents ? VentSheet.Of(vents, shell, openings, cut) : null }, []);
 
         void Say(string stage)
         {

@@ -187,6 +187,7 @@ internal static class JobKeys
         new("windows[].up", KeyKind.SignedLength, "How far above the incentre, square to the facet's ring edge.") { Least = -10_000, Most = 10_000 },
         .. OpeningKeys.All,
         .. PipeKeys.All,
+        .. VentKeys.All,
         new("outside", KeyKind.Sections, "Pieces drawn elsewhere that every cover gets.") { Least = 1, Most = 20 },
         new("outside[].file", KeyKind.ExchangeFile, "A pattern exchange file beside the job; each block with its quantity a cover.") { IsRequired = true },
         new("outside[].cloth", KeyKind.ClothName, "Its cloth, one of the cloths.") { IsRequired = true, Least = 1, Most = 40 },

@@ -61,6 +61,7 @@ public static class JobReader
         var windows = WindowReader.Read(top.Sections("windows"), cloths, notes);
         var openings = OpeningReader.Read(top.Sections("openings"), cloths, notes);
         var pipes = PipeReader.Read(top.Sections("pipes"), cloths, notes);
+        var vents = top.States("vents") ? VentReader.Read(top.Section("vents"), notes) : null;
         var notions = NotionReader.Read(top.Section("notions"), seam, hem, marks, openings);
         var outside = OutsideReader.Read(top.Sections("outside"), cloths, notes, beside);
         var clearances = WindowReader.ReadClearances(top.Section("clearances"), HasOpenings(top));
@@ -79,6 +80,7 @@ public static class JobReader
             Windows = windows,
             Openings = openings,
             Pipes = pipes,
+            Vents = vents,
             Clearances = clearances,
             Outside = outside,
             Limits = limits,

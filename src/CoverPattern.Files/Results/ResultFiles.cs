@@ -39,6 +39,11 @@ public static class ResultFiles
 
         files.Add(FramePaper.Name, FramePaper.Write(result.Job, result.Frame));
         files.Add(MeasuringPaper.Name, MeasuringPaper.Write(result.Job, result.Frame));
+        if (result.Vents is { } vents)
+        {
+            files.Add(VentPaper.Name, VentPaper.Write(result.Job, vents));
+        }
+
         files.Add("report.html", ReportFile.Write(result));
         files.Add(SummaryFile.Name, SummaryFile.Write(result, [.. files.Keys, SummaryFile.Name]));
         return files.ToImmutable();

@@ -38,6 +38,11 @@ public static class SummaryFile
         summary["crossings"] = SummaryFields.Crossings(result.Crossings);
         summary["ties"] = SummaryFields.Ties(result.Pieces.Ties);
         summary["clipPatches"] = SummaryFields.ClipPatches(result.Pieces.ClipPatches);
+        if (result.Vents is { } vents)
+        {
+            summary["vents"] = new JsonObject { ["lowM2"] = Round(vents.LowM2), ["highM2"] = Round(vents.HighM2), ["heightMm"] = Round(vents.HeightMm) };
+        }
+
         if (!result.Pipes.IsEmpty)
         {
             summary["pipes"] = JsonWords.List(PipeFacts.Of(result), pipe => pipe.ToJson());

@@ -58,6 +58,9 @@ public sealed record Job(
     /// <summary>Stove pipes that go through the cover.</summary>
     public ImmutableArray<PipeWish> Pipes { get; init; } = [];
 
+    /// <summary>Which openings are vents; null where no vent sheet is wished.</summary>
+    public VentWish? Vents { get; init; }
+
     /// <summary>Pieces drawn elsewhere.</summary>
     public ImmutableArray<OutsideWish> Outside { get; init; } = [];
 

@@ -64,7 +64,7 @@ public class PipeCheckTests
     public void Lay_ZipBesideIt_IsAFault()
     {
         var zip = MakeUp.Of(MakeUpForm.Zip, Mm(20));
-        var job = Job(Pipe("F4.02", 150, 300)) is var made ? made with { Seam = made.Seam with { MakeUp = zip } } : null!;
+        var job = Job(Pipe("F4.02", 150, 330)) is var made ? made with { Seam = made.Seam with { MakeUp = zip } } : null!;
         var (frame, shell) = (FrameBuilder.Build(job.Frame), Jobs.Shell(job));
 
         var faults = PipeSeamCheck.Faults(job, shell, SeamPlanner.Plan(job, shell, PanelPlanner.Plan(job, frame, shell)), OpeningLayer.Lay(job, frame, shell).Pipes);

@@ -28,6 +28,7 @@ public static class ReportFile
         CoverSection.Write(page, result);
         PatternSection.Write(page, result);
         PieceSection.Write(page, result);
+        OpeningSection.Write(page, result);
         LaySection.Write(page, result);
         CountSection.Write(page, result);
         SewingSection.Write(page, result);

@@ -18,6 +18,7 @@ internal sealed record SewnLengths(
     internal const string Ring = "window ring";
     internal const string Rim = "window rim";
     internal const string Splash = "splash band";
+    internal const string Strip = "strip of an opening";
 
     internal static SewnLengths Of(Dictionary<string, Pattern> patterns, IReadOnlyCollection<Piece> cover)
     {
@@ -30,14 +31,14 @@ internal sealed record SewnLengths(
 
     private static IEnumerable<(string Name, double LengthMm)> StitchedOn(Pattern pattern)
     {
-        if (pattern.Kind is not (PieceKind.WindowRing or PieceKind.Strip))
+        if (pattern.Kind is not (PieceKind.WindowRing or PieceKind.Strip or PieceKind.CoverStrip))
         {
             yield break;
         }
 
-        foreach (var run in pattern.Runs.Where(run => run.Role == EdgeRole.Turned))
+        foreach (var run in pattern.Runs.Where(run => run.Role is EdgeRole.Turned or EdgeRole.Hemmed))
         {
-            yield return (pattern.Kind == PieceKind.WindowRing ? Ring : Splash, run.LengthMm);
+            yield return (pattern.Kind switch { PieceKind.WindowRing => Ring, PieceKind.CoverStrip => Strip, _ => Splash }, run.LengthMm);
         }
 
         // The rim is turned under and stitched on the ring, and on the cover under it.

@@ -8,7 +8,7 @@ using CoverPattern.Patterns.Shells;
 
 namespace CoverPattern.Patterns.Openings;
 
-/// <summary>Divides what opens by zip into zips: from corner to corner, none longer than the longest, none on a curve too tight.</summary>
+/// <summary>Divides what opens by zip into zips: from corner to corner, none longer than the longest, none on a curve too tight; marks their ends and the tie-backs.</summary>
 internal static class ZipPlanner
 {
     /// <summary>Purpose of the mark where a zip begins or ends on the way along a rim.</summary>
@@ -23,6 +23,7 @@ internal static class ZipPlanner
     /// <summary>The opening with its zips; what cannot be zipped becomes a fault.</summary>
     internal static LaidOpening Plan(Job job, ClippedShell surface, LaidOpening opening, List<Fault> faults)
     {
+        opening = opening with { Region = opening.Region with { Marks = [.. TieBacks.Along(opening).Select(at => (at, TieBacks.Purpose))] } };
         if (!opening.Wish.HasZips)
         {
             return opening;
@@ -39,7 +40,7 @@ internal static class ZipPlanner
         // An end at a corner of the outline or where an arc ends needs no mark.
         var marks = runs.SelectMany(run => new[] { run.From, run.To }).Select(at => at % opening.Line.Length).Distinct()
             .Where(at => opening.Line.Points.Select((_, i) => i).All(i => Math.Abs(opening.Line.At[i] - at) > 1 || Math.Abs(opening.Line.Bends[i]) < RimSides.Corner));
-        return opening with { Zips = zips, Region = opening.Region with { Marks = [.. marks.Order().Select(at => (at, EndPurpose))] } };
+        return opening with { Zips = zips, Region = opening.Region with { Marks = [.. opening.Region.Marks, .. marks.Order().Select(at => (at, EndPurpose))] } };
     }
 
     /// <summary>Letters of the parts that a zip holds.</summary>

@@ -1,10 +1,12 @@
 using System;
 using System.Collections.Generic;
+using System.Collections.Immutable;
 using System.Linq;
 using System.Text.Json.Nodes;
 using CoverPattern.Patterns.Frames;
 using CoverPattern.Patterns.Jobs;
 using CoverPattern.Patterns.Openings;
+using CoverPattern.Patterns.Pieces;
 using CoverPattern.Patterns.Seams;
 using CoverPattern.Patterns.Shells;
 using CsCheck;
@@ -56,7 +58,7 @@ public class ClosedOpeningTests
 
     private static OpeningWish Flap(OpeningWish wish, OpensAt opens) => wish with
     {
-        Kind = OpeningKind.Door, Held = JoinKind.Zip, Opens = opens, Flap = "canvas", Screen = "mesh", Lap = SewingJobs.Mm(20),
+        Kind = OpeningKind.Door, Held = JoinKind.Zip, Opens = opens, Flap = "canvas", Screen = "mesh", Lap = SewingJobs.Mm(20), Strip = SewingJobs.Mm(80), Drip = SewingJobs.Mm(80), Webbing = SewingJobs.Mm(38),
     };
 
     private static FillOrder FillOf(string name, Job job)
@@ -70,14 +72,16 @@ public class ClosedOpeningTests
             AreaError = (order.Size.Width + order.Size.Height) * 2 * ((order.Corner > 0 ? 0.02 : 0) + 0.0007),
             Lap = job.Openings[0].Lap.Millimetres,
             HasLeaves = job.Openings[0].Opens == OpensAt.Middle,
-            Zips = [.. LaidIn(job).Zips.Select(zip => (zip.Part, zip.LengthMm))],
+            Zips = [.. FittingsOf(job).Where(fitting => fitting.What == "zip").Select(zip => (zip.Label[2..3], zip.LengthMm))],
         };
     }
 
-    private static LaidOpening LaidIn(Job job)
+    private static ImmutableArray<Fitting> FittingsOf(Job job)
     {
         var frame = FrameBuilder.Build(job.Frame);
-        return Assert.Single(OpeningLayer.Lay(job, frame, ShellFitter.Fit(job, frame)).Openings);
+        var shell = ShellFitter.Fit(job, frame);
+        var laid = OpeningLayer.Lay(job, frame, shell);
+        return OpeningFittings.Of(job, laid, OpeningPieces.Make(job, laid, Subdivider.Cut(shell, SeamPlanner.Plan(job, shell, PanelPlanner.Plan(job, frame, shell)), laid.Regions)));
     }
 
     private static Job Opened(Job job, OpeningOrder order, Func<OpeningWish, OpeningWish> wish) => job with

@@ -44,14 +44,14 @@ internal sealed class FilledOpening(SewnFile file, FillOrder order)
     /// <summary>The runs along the rim by their arc, as cut.</summary>
     private Dictionary<string, (SewnRun Run, double Drawn)> Rims(Func<SewnPiece, bool> isMeant) => file.Pieces.Where(isMeant)
         .SelectMany(piece => piece.Runs.Select((run, i) => (run.Arc, Pattern: patterns[piece.Pattern], Index: i)))
-        .Where(entry => entry.Pattern.RunOf(entry.Index).Role == "rim" && entry.Arc[0] == 'O')
+        .Where(entry => entry.Pattern.RunOf(entry.Index).Role == "rim" && entry.Arc[0] == 'O' && !IsMiddle(entry.Arc))
         .ToDictionary(entry => entry.Arc, entry => (entry.Pattern.RunOf(entry.Index), Drawn(entry.Pattern, entry.Index)));
 
     private static double Drawn(SewnPattern pattern, int run) => pattern.PathOf(run) is var path ? path.Skip(1).Select((point, i) => path[i].DistanceTo(point)).Sum() : 0;
 
     private void HoldSides(string kind, string own, Dictionary<string, (SewnRun Run, double Drawn)> rim, SewnPiece[] part)
     {
-        var sides = Rims(part.Contains).Where(side => !IsMiddle(side.Key)).ToDictionary();
+        var sides = Rims(part.Contains);
         foreach (var (arc, (run, drawn)) in rim)
         {
             if (!sides.TryGetValue(order.IsRing ? arc + "x" + (kind == "pane" ? "p" : "s") : arc + own, out var other))

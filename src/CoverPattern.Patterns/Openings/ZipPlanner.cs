@@ -3,6 +3,7 @@ using System.Collections.Generic;
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Linq;
+using CoverPattern.Geometry;
 using CoverPattern.Patterns.Jobs;
 using CoverPattern.Patterns.Shells;
 
@@ -101,7 +102,15 @@ internal static class ZipPlanner
         var line = opening.Line;
         var indexes = Enumerable.Range(0, line.Points.Length - 1).ToArray();
         var corner = Array.FindIndex(indexes, i => Math.Abs(line.Bends[i]) >= RimSides.Corner);
-        return corner >= 0 ? line.At[corner] : line.At[indexes.MinBy(i => HeightAt(surface, opening.Region, line.Where[i]))];
+        if (corner >= 0)
+        {
+            return line.At[corner];
+        }
+
+        // Of one outline it is one point wherever the outline lies, so that its parts are equal everywhere.
+        return line.Up is { } up
+            ? line.At[indexes.OrderBy(i => Math.Round(Point2.Dot(line.Points[i], up), 3)).ThenBy(i => Point2.Cross(line.Points[i], up)).First()]
+            : line.At[indexes.MinBy(i => HeightAt(surface, opening.Region, line.Where[i]))];
     }
 
     private static double HeightAt(ClippedShell surface, Region region, (int Stretch, int Index) where)

@@ -3,8 +3,8 @@ using System.Collections.Generic;
 using System.Collections.Immutable;
 using System.Linq;
 using CoverPattern.Geometry;
+using CoverPattern.Patterns.Frames;
 using CoverPattern.Patterns.Jobs;
-using CoverPattern.Patterns.Shells;
 
 namespace CoverPattern.Patterns.Openings;
 
@@ -20,36 +20,34 @@ public readonly record struct ClearBox(double WidthMm, double HeightMm)
 {
     // Levels tried; the best is then looked for between its neighbours, so that the box is found to a fraction of a millimetre.
     private const int Levels = 120;
-    private const int Halvings = 3;
+    private const int Rounds = 3;
 
     /// <summary>Area of the box, square millimetres.</summary>
     public double Area => WidthMm * HeightMm;
 
-    /// <summary>The largest box in a face of a shell.</summary>
+    /// <summary>The largest box in a facet of a frame, between the axes of its struts.</summary>
     /// <param name="job">Tube, hubs and clearances are read.</param>
-    /// <param name="shell">The surface.</param>
-    /// <param name="face">Index of a facet.</param>
-    public static ClearBox Of(Job job, Shell shell, int face) => Largest(RoomIn(job, shell, face), 0);
+    /// <param name="frame">The frame itself: the cover lies outside and is larger.</param>
+    /// <param name="facet">Index of a facet.</param>
+    public static ClearBox Of(Job job, Frame frame, int facet) => Largest(RoomIn(job, frame, facet));
 
     /// <summary>How high a box of a width can be there; 0 where none of that width fits.</summary>
     /// <param name="job">See <see cref="Of"/>.</param>
-    /// <param name="shell">See <see cref="Of"/>.</param>
-    /// <param name="face">See <see cref="Of"/>.</param>
+    /// <param name="frame">See <see cref="Of"/>.</param>
+    /// <param name="facet">See <see cref="Of"/>.</param>
     /// <param name="width">Millimetres.</param>
-    public static double HighestOf(Job job, Shell shell, int face, double width)
+    public static double HighestOf(Job job, Frame frame, int facet, double width)
     {
-        var room = RoomIn(job, shell, face);
+        var room = RoomIn(job, frame, facet);
         return room.IsEmpty ? 0 : Searched(room, (from, to) => Common(room, from, to) >= width ? to - from : 0).Value;
     }
 
     /// <summary>What is left of a facet between tubes and hubs, turned upright.</summary>
-    private static ImmutableArray<Point2> RoomIn(Job job, Shell shell, int face)
+    private static ImmutableArray<Point2> RoomIn(Job job, Frame frame, int facet)
     {
         ArgumentNullException.ThrowIfNull(job);
-        ArgumentNullException.ThrowIfNull(shell);
-        var chart = shell.Faces[face].Chart;
-        var up = FacePlane.UpOf(shell, face);
-        ImmutableArray<Point2> upright = [.. chart.Select(corner => new Point2(Point2.Cross(up, -1 * corner), Point2.Dot(up, corner)))];
+        ArgumentNullException.ThrowIfNull(frame);
+        var upright = Upright([.. frame.Facets[facet].Hubs.Select(hub => frame.Hubs[hub].Position)]);
         var (side, hub) = (job.StandOff.TubeRadius.Millimetres + job.Clearances.Tube.Millimetres, job.StandOff.HubRadius.Millimetres + job.Clearances.Hub.Millimetres);
         var count = upright.Length;
         var room = upright;
@@ -63,6 +61,15 @@ public readonly record struct ClearBox(double WidthMm, double HeightMm)
         }
 
         return room;
+    }
+
+    /// <summary>A plane facet seen from outside, up square to its first edge and away from it, down where it hangs below it.</summary>
+    private static ImmutableArray<Point2> Upright(ImmutableArray<Point3> hubs)
+    {
+        var along = (hubs[1] - hubs[0]).Unit();
+        var across = Point3.Cross(Point3.Cross(along, hubs[^1] - hubs[0]).Unit(), along);
+        var turn = hubs.Average(hub => hub.Z) < (hubs[0].Z + hubs[1].Z) / 2 ? -1 : 1;
+        return [.. hubs.Select(hub => turn * new Point2(Point3.Dot(hub - hubs[0], along), Point3.Dot(hub - hubs[0], across)))];
     }
 
     /// <summary>The part of a convex ring on the left of a line.</summary>
@@ -87,14 +94,14 @@ public readonly record struct ClearBox(double WidthMm, double HeightMm)
         return kept.Count < 3 ? [] : kept.ToImmutable();
     }
 
-    private static ClearBox Largest(ImmutableArray<Point2> room, double leastWidth)
+    private static ClearBox Largest(ImmutableArray<Point2> room)
     {
         if (room.IsEmpty)
         {
             return default;
         }
 
-        var (_, from, to) = Searched(room, (low, high) => Common(room, low, high) is var width && width >= leastWidth ? width * (high - low) : 0);
+        var (_, from, to) = Searched(room, (low, high) => Common(room, low, high) is var width and > 0 ? width * (high - low) : 0);
         return new ClearBox(Math.Max(0, Common(room, from, to)), to - from);
     }
 
@@ -104,7 +111,7 @@ public readonly record struct ClearBox(double WidthMm, double HeightMm)
         var (low, high) = (room.Min(corner => corner.Y), room.Max(corner => corner.Y));
         var best = (Value: 0.0, From: low, To: low);
         var (fromLow, fromHigh, toLow, toHigh) = (low, high, low, high);
-        for (var round = 0; round < Halvings; round++)
+        for (var round = 0; round < Rounds; round++)
         {
             foreach (var from in Steps(fromLow, fromHigh))
             {

@@ -2,13 +2,14 @@ using System;
 using System.Collections.Generic;
 using System.Collections.Immutable;
 using System.Linq;
+using CoverPattern.Patterns.Frames;
 using CoverPattern.Patterns.Jobs;
 using CoverPattern.Patterns.Shells;
 
 namespace CoverPattern.Patterns.Openings;
 
 /// <summary>Holds what closes openings against the cover and the frame; gathers all faults and notices.</summary>
-internal sealed class FillCheck(Job job, ClippedShell surface)
+internal sealed class FillCheck(Job job, Frame frame, ClippedShell surface)
 {
     // A rain flap covers the zip and half an inch on both sides [own sum of common practice: 38 mm overall and 2 x 12 mm], millimetres.
     private const double LeastStrip = 62;
@@ -114,10 +115,15 @@ internal sealed class FillCheck(Job job, ClippedShell surface)
     private string BoxOf(LaidOpening opening)
     {
         var face = opening.Region.Centre.Face;
-        var (label, box) = (surface.Shell.Faces[face].Label, ClearBox.Of(job, surface.Shell, face));
+        if (face >= frame.Facets.Length)
+        {
+            return string.Empty;
+        }
+
+        var (label, box) = (surface.Shell.Faces[face].Label, ClearBox.Of(job, frame, face));
         var told = FormattableString.Invariant($"Largest clear box between the struts round {label}: {Math.Floor(box.WidthMm):0} mm wide, {Math.Floor(box.HeightMm):0} mm high along the facet.");
         var width = opening.Wish.Outline.Width.Millimetres;
-        return width <= 0 ? told : told + (ClearBox.HighestOf(job, surface.Shell, face, width) is var high and > 0
+        return width <= 0 ? told : told + (ClearBox.HighestOf(job, frame, face, width) is var high and > 0
             ? FormattableString.Invariant($" {opening.Wish.Outline.Width.Typed} wide it can be {Math.Floor(high):0} mm high.")
             : FormattableString.Invariant($" None is {opening.Wish.Outline.Width.Typed} wide."));
     }

@@ -38,7 +38,7 @@ public static class OpeningLayer
         ImmutableArray<LaidOpening> openings = [.. job.Openings.Select((wish, entry) => OpeningPlacer.Lay(surface, wish, entry, faults)).OfType<LaidOpening>()];
         var fits = new OpeningCheck(job, surface, windows);
         fits.Look(openings);
-        var fills = new FillCheck(job, surface);
+        var fills = new FillCheck(job, frame, surface);
         fills.Look(openings);
         openings = [.. openings.Select(opening => ZipPlanner.Plan(job, surface, opening, faults))];
         return new OpeningLaying(windows, [.. faults, .. check.Faults, .. fits.Faults, .. fills.Faults], [.. check.Notices, .. fits.Notices, .. fills.Notices]) { Openings = openings };

@@ -79,7 +79,7 @@ public static class Corridor
             return new WorkshopOutcome(null, faults);
         }
 
-        var set = OutsidePatterns.Add(finishing.Set, job);
+        var set = OutsidePatterns.Add(finishing.Set, job) with { Fittings = OpeningFittings.Of(job, openings, added) };
         Say("lays");
         var lays = LayPlanner.Plan(job, set, Relay(progress), cancel);
         cancel.ThrowIfCancellationRequested();

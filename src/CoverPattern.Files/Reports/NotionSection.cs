@@ -3,6 +3,7 @@ using System.Collections.Generic;
 using System.Linq;
 using CoverPattern.Files.Results;
 using CoverPattern.Lays.Estimates;
+using CoverPattern.Patterns.Pieces;
 
 namespace CoverPattern.Files.Reports;
 
@@ -42,6 +43,10 @@ internal static class NotionSection
         "zip" => $"Zips for {notion.MakeUp}",
         "binding" => $"Binding for {notion.MakeUp}",
         "tie" => "Tape of ties",
+        Fitting.HookLoop => "Hook and loop, each",
+        Fitting.Binding => "Binding round the edges of sheet and mesh",
+        Fitting.Webbing => "Webbing along jambs and head",
+        Fitting.TieBack => "Tape of tie-backs",
         "webbing" => "Webbing in the hem",
         "hem binding" => "Binding of the raw edges in the hem's gaps",
         _ => throw new ArgumentOutOfRangeException(nameof(notion), notion.What, "Nothing of this name is sold."),

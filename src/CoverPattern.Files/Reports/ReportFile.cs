@@ -29,6 +29,7 @@ public static class ReportFile
         PipeSection.Write(page, result);
         PatternSection.Write(page, result);
         PieceSection.Write(page, result);
+        OpeningSection.Write(page, result);
         LaySection.Write(page, result);
         CountSection.Write(page, result);
         SewingSection.Write(page, result);

@@ -97,6 +97,15 @@ internal static class SummaryFields
         ["distanceMm"] = Round(tie.DistanceMm),
     }));
 
+    internal static JsonArray Fittings(ImmutableArray<Fitting> fittings) => List(fittings.Select(fitting => new JsonObject
+    {
+        ["what"] = fitting.What,
+        ["opening"] = fitting.Opening,
+        ["label"] = fitting.Label,
+        ["lengthMm"] = Round(fitting.LengthMm),
+        ["widthMm"] = Round(fitting.WidthMm),
+    }));
+
     internal static JsonArray ClipPatches(ImmutableArray<ClipPatch> patches) => List(patches.Select(patch => new JsonObject
     {
         ["label"] = patch.Label,

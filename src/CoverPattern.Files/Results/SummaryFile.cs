@@ -37,6 +37,7 @@ public static class SummaryFile
         summary["seams"] = SummaryFields.Seams(result, numbers);
         summary["crossings"] = SummaryFields.Crossings(result.Crossings);
         summary["ties"] = SummaryFields.Ties(result.Pieces.Ties);
+        summary["fittings"] = SummaryFields.Fittings(result.Pieces.Fittings);
         summary["clipPatches"] = SummaryFields.ClipPatches(result.Pieces.ClipPatches);
         if (result.Vents is { } vents)
         {

@@ -22,10 +22,10 @@ public static class Estimator
         var patterns = LaidShapes.ById(pieces);
         var counted = Lays(job, pieces, patterns, lays);
         Piece[][] covers = [.. pieces.Pieces.GroupBy(piece => CoverLabels.CoverOf(piece.Label), StringComparer.Ordinal).Select(cover => cover.ToArray())];
-        var (total, buying) = (Sewing(job, patterns, covers, pieces.Ties.Length), Buying(lays));
+        var (total, buying) = (Sewing(job, patterns, covers, pieces), Buying(lays));
         return new Estimate(
             counted,
-            covers.Length > 0 ? Sewing(job, patterns, covers[..1], pieces.Ties.Length) : total,
+            covers.Length > 0 ? Sewing(job, patterns, covers[..1], pieces) : total,
             total,
             counted.Sum(lay => lay.ClothAreaM2),
             counted.Sum(lay => lay.PieceAreaM2),
@@ -66,7 +66,7 @@ public static class Estimator
     }
 
     /// <summary>Sewing of some covers: each seam has two sides that bear the same label and is counted once.</summary>
-    private static SewingEstimate Sewing(Job job, Dictionary<string, Pattern> patterns, Piece[][] covers, int ties)
+    private static SewingEstimate Sewing(Job job, Dictionary<string, Pattern> patterns, Piece[][] covers, PieceSet set)
     {
         var sewn = covers.Select(cover => SewnLengths.Of(patterns, cover)).ToArray();
         ImmutableArray<SeamEstimate> seams =
@@ -80,7 +80,7 @@ public static class Estimator
         ];
         return new SewingEstimate(covers.Length, covers.Sum(cover => cover.Length), seams, sewn.Sum(cover => cover.Hems.Sum()))
         {
-            Notions = NotionCounter.Count(job, sewn, covers.Length * ties),
+            Notions = NotionCounter.Count(job, sewn, covers.Length * set.Ties.Length, [.. Enumerable.Repeat(set.Fittings, covers.Length).SelectMany(fittings => fittings)]),
         };
     }
 

@@ -24,7 +24,8 @@ internal static class NotionCounter
     /// <param name="job">Its make-ups and hem say what is taken; how it is sold.</param>
     /// <param name="covers">Their seams and hems, cover by cover.</param>
     /// <param name="ties">Number of ties on all of them.</param>
-    internal static ImmutableArray<NotionEstimate> Count(Job job, SewnLengths[] covers, int ties)
+    /// <param name="fittings">What goes on their openings.</param>
+    internal static ImmutableArray<NotionEstimate> Count(Job job, SewnLengths[] covers, int ties, ImmutableArray<Fitting> fittings)
     {
         var makeUps = job.Seam.Known();
         return
@@ -34,6 +35,7 @@ internal static class NotionCounter
                where makeUp?.Form is MakeUpForm.Bound or MakeUpForm.Zip
                select makeUp.Form == MakeUpForm.Zip ? Zips(job.Notions, seam.Key, [.. seam]) : Tape(job.Notions, ("binding", seam.Key), [.. seam], makeUp.BindingMm),
             .. AlongHem(job, [.. covers.Select(cover => HemCount.Of(job.Hem, cover.Hems))]),
+            .. fittings.GroupBy(fitting => (fitting.What, fitting.WidthMm)).Select(kind => Fittings(job.Notions, kind.Key, [.. kind.Select(fitting => fitting.LengthMm)])),
             .. ties > 0 ? [new NotionEstimate("tie", string.Empty, ties, ties * TieLength, TieWidth) { BuyMm = RoundUp(ties * TieLength, job.Notions.TapeStep) }] : ImmutableArray<NotionEstimate>.Empty,
         ];
     }
@@ -48,6 +50,9 @@ internal static class NotionCounter
             Stops = 2 * lengths.Length,
         };
     }
+
+    private static NotionEstimate Fittings(NotionWish sold, (string What, double WidthMm) kind, double[] lengths) =>
+        kind.What == Fitting.Zip ? Zips(sold, sold.ZipType, lengths) : Tape(sold, (kind.What, string.Empty), lengths, kind.WidthMm);
 
     private static NotionEstimate Tape(NotionWish sold, (string What, string MakeUp) name, double[] lengths, double width) =>
         new(name.What, name.MakeUp, lengths.Length, lengths.Sum(), width)

@@ -19,6 +19,7 @@ internal sealed record SewnLengths(
     internal const string Rim = "window rim";
     internal const string Splash = "splash band";
     internal const string Pipe = "stove pipe";
+    internal const string Strip = "strip of an opening";
 
     internal static SewnLengths Of(Dictionary<string, Pattern> patterns, IReadOnlyCollection<Piece> cover)
     {
@@ -41,14 +42,14 @@ internal sealed record SewnLengths(
             }
         }
 
-        if (pattern.Kind is not (PieceKind.WindowRing or PieceKind.Strip))
+        if (pattern.Kind is not (PieceKind.WindowRing or PieceKind.Strip or PieceKind.CoverStrip))
         {
             yield break;
         }
 
-        foreach (var run in pattern.Runs.Where(run => run.Role == EdgeRole.Turned))
+        foreach (var run in pattern.Runs.Where(run => run.Role is EdgeRole.Turned or EdgeRole.Hemmed))
         {
-            yield return (pattern.Kind == PieceKind.WindowRing ? Ring : Splash, run.LengthMm);
+            yield return (pattern.Kind switch { PieceKind.WindowRing => Ring, PieceKind.CoverStrip => Strip, _ => Splash }, run.LengthMm);
         }
 
         // The rim is turned under and stitched on the ring, and on the cover under it.

@@ -34,17 +34,13 @@ internal sealed class OpeningCheck(Job job, ClippedShell surface, ImmutableArray
     private void LookAt(LaidOpening opening)
     {
         var gaps = job.Clearances;
-        Hold(opening, "the hub", HubGap(opening.Region) - job.StandOff.HubRadius.Millimetres, gaps.Hub);
-        Hold(opening, "the tube wall", TubeGap(opening.Region) - job.StandOff.TubeRadius.Millimetres, gaps.Tube);
+        var ring = opening.Region.RingMm;
+        Hold(opening, "the hub", HubGap(opening.Region) - job.StandOff.HubRadius.Millimetres - ring, gaps.Hub);
+        Hold(opening, "the tube wall", TubeGap(opening.Region) - job.StandOff.TubeRadius.Millimetres - ring, gaps.Tube);
         var lowest = opening.Region.Rim.Min(LowestOf);
         if (!opening.Region.ReachesHem)
         {
-            Hold(opening, "the finished lower edge", lowest, gaps.Hem);
-        }
-
-        if (opening.Region.ReachesHem && opening.Wish.Sheet is not null)
-        {
-            Refuse(opening, "a sheet in an opening that reaches the finished edge", "a sheet with a rim all round: move the opening up, or leave the sheet away");
+            Hold(opening, "the finished lower edge", lowest - ring, gaps.Hem);
         }
 
         if (job.Skirt.Splash is { } splash && lowest < splash.Width.Millimetres)
@@ -80,7 +76,11 @@ internal sealed class OpeningCheck(Job job, ClippedShell surface, ImmutableArray
         }
 
         var hubs = string.Join(", ", opening.HubsInside);
-        if (opening.Wish.Sheet is { } sheet)
+        if (opening.Wish.Flap is not null)
+        {
+            Notices.Add(new Notice(NoticeLevel.Note, "flap-round-hubs", opening.Label, $"The flap of {opening.Label} goes round hub {hubs}: it is made up along the cover's seams, for it does not lie flat there, and bulges as the cover does."));
+        }
+        else if ((opening.Wish.Sheet ?? opening.Wish.Screen) is { } sheet)
         {
             Refuse(opening, $"hub {hubs} inside sheet \"{sheet}\"", "sheet over facets that lie flat together: no hub may be inside. Make it smaller, move it, or make an opening in every facet");
         }
@@ -100,23 +100,23 @@ internal sealed class OpeningCheck(Job job, ClippedShell surface, ImmutableArray
                 $"{opening.Label} faces the sky by more than {SkyTilt:0} degrees: clear sheet yellows there, gathers heat and holds water (common practice, no source).")));
         }
 
-        if (tilts.Min() < 90)
+        if (tilts.Min() < 90 && opening.Wish.Drip is null)
         {
             Notices.Add(new Notice(NoticeLevel.Warning, "opening-drip", opening.Label, FormattableString.Invariant(
-                $"{opening.Label} lies under rain that runs down the cover; it has no drip flap: {(opening.Wish.Sheet is null ? "water comes in over its upper edge" : "seal the seam of the sheet")}.")));
+                $"{opening.Label} lies under rain that runs down the cover; it has no drip flap: {(opening.Wish switch { { HasZips: true } or { Held: not JoinKind.Sewn } => "water comes in at its upper edge; state a drip flap (drip)", { Sheet: null } => "water comes in over its upper edge", _ => "seal the seam of the sheet" })}.")));
         }
     }
 
     private void Neighbours(ImmutableArray<LaidOpening> openings)
     {
         ImmutableArray<(string Label, int Entry, Region Region, double Ring)> all =
-            [.. windows.Select(window => (window.Label, -1, window.Region, window.Wish.Ring.Millimetres)), .. openings.Select(opening => (opening.Label, opening.Entry, opening.Region, 0.0))];
+            [.. windows.Select(window => (window.Label, -1, window.Region, window.Wish.Ring.Millimetres)), .. openings.Select(opening => (opening.Label, opening.Entry, opening.Region, opening.Region.RingMm))];
         var points = all.Select(one => RimPoints.InSpace(surface.Shell, one.Region)).ToArray();
         for (var i = windows.Length; i < all.Length; i++)
         {
             for (var other = 0; other < i; other++)
             {
-                var gap = points[i].Min(point => points[other].Min(beside => Point3.Distance(point, beside))) - all[other].Ring;
+                var gap = points[i].Min(point => points[other].Min(beside => Point3.Distance(point, beside))) - all[other].Ring - all[i].Ring;
                 if (FaceCutter.Cut(surface, [all[other].Region, all[i].Region]) is null)
                 {
                     Faults.Add(new Fault(OpeningPlacer.PlaceOf(all[i].Entry), $"{all[i].Label} and {all[other].Label} lie over each other", "openings apart from each other: move one or make it smaller"));
@@ -134,7 +134,7 @@ internal sealed class OpeningCheck(Job job, ClippedShell surface, ImmutableArray
 
     private void Hold(LaidOpening opening, string what, double gap, Measure least)
     {
-        var told = FormattableString.Invariant($"{gap:0.0} mm from the rim to {what}");
+        var told = FormattableString.Invariant($"{gap:0.0} mm from {(opening.Region.RingMm > 0 ? "the ring's outer edge" : "the rim")} to {what}");
         if (gap < least.Millimetres)
         {
             Refuse(opening, told, $"at least {least.Typed}: another size or place");

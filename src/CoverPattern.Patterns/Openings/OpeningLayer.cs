@@ -38,11 +38,13 @@ public static class OpeningLayer
         ImmutableArray<LaidOpening> openings = [.. job.Openings.Select((wish, entry) => OpeningPlacer.Lay(surface, wish, entry, faults)).OfType<LaidOpening>()];
         var fits = new OpeningCheck(job, surface, windows);
         fits.Look(openings);
+        var fills = new FillCheck(job, frame, surface);
+        fills.Look(openings);
         openings = [.. openings.Select(opening => ZipPlanner.Plan(job, surface, opening, faults))];
         ImmutableArray<LaidPipe> pipes = [.. job.Pipes.Select((wish, entry) => PipeLayer.Lay(surface, wish, entry, faults)).OfType<LaidPipe>()];
         var safe = new PipeCheck(job, frame, surface);
         safe.Look(pipes, [.. windows.Select(window => (window.Label, window.Region, window.Wish.Ring.Millimetres)), .. openings.Select(opening => (opening.Label, opening.Region, opening.Wish.Lap.Millimetres))]);
-        return new OpeningLaying(windows, [.. faults, .. check.Faults, .. fits.Faults, .. safe.Faults], [.. check.Notices, .. fits.Notices, .. safe.Notices]) { Openings = openings, Pipes = pipes };
+        return new OpeningLaying(windows, [.. faults, .. check.Faults, .. fits.Faults, .. fills.Faults, .. safe.Faults], [.. check.Notices, .. fits.Notices, .. fills.Notices, .. safe.Notices]) { Openings = openings, Pipes = pipes };
 
         static (string Label, string Rim) Names(Shell shell, (int Face, int Entry, WindowWish Wish)[] wished, int index)
         {

@@ -123,7 +123,7 @@ internal static class OpeningPlacer
     {
         var wish = of.Wish;
         var label = string.Create(CultureInfo.InvariantCulture, $"O{of.Entry + 1}");
-        var region = new Region(label, Purpose, centre.At, centre.Up, wish.TurnUnder.Millimetres, laid.Rim);
+        var region = new Region(label, Purpose, centre.At, centre.Up, wish.TurnUnder.Millimetres, laid.Rim) { RingMm = wish.Ring?.Millimetres ?? 0 };
         var hubs = HubsInside.Of(surface, region);
 
         // Cloth does not lie flat round a hub: there a flap is made up as the cover is.

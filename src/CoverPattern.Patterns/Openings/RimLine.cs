@@ -35,6 +35,9 @@ public sealed class RimLine
 
     internal bool IsClosed { get; }
 
+    /// <summary>Up for the opening, length 1; null where its rim leaves out the face in which it has its middle.</summary>
+    internal Point2? Up { get; private init; }
+
     internal double Length => At[^1];
 
     /// <summary>Lays the rim of a region out.</summary>
@@ -42,6 +45,7 @@ public sealed class RimLine
     {
         var (points, where) = (new List<Point2>(), new List<(int Stretch, int Index)>());
         var map = RigidMap.Identity;
+        Point2? up = null;
         foreach (var (stretch, i) in region.Rim.Select((stretch, i) => (stretch, i)))
         {
             if (i > 0)
@@ -51,13 +55,14 @@ public sealed class RimLine
                 where.RemoveAt(where.Count - 1);
             }
 
+            up ??= stretch.Face == region.Centre.Face ? (map with { Shift = default }).Apply(region.Up) : null;
             points.AddRange(map.Apply(stretch.Points));
             where.AddRange(Enumerable.Range(0, stretch.Points.Length).Select(at => (i, at)));
         }
 
         if (region.ReachesHem)
         {
-            return new RimLine([.. points], [.. where], isClosed: false, endBend: 0);
+            return new RimLine([.. points], [.. where], isClosed: false, endBend: 0) { Up = up };
         }
 
         // The last stretch leads into the first: laid out once more, the first step tells the bend there.
@@ -70,7 +75,7 @@ public sealed class RimLine
         }
 
         var (begin, next) = (last.Apply(first.Points[0]), last.Apply(first.Points[1]));
-        return new RimLine([.. points], [.. where], isClosed: true, Bend(points[^2], begin, next));
+        return new RimLine([.. points], [.. where], isClosed: true, Bend(points[^2], begin, next)) { Up = up };
     }
 
     /// <summary>The point so far along the rim.</summary>

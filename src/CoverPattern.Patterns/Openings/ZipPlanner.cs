@@ -3,12 +3,13 @@ using System.Collections.Generic;
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Linq;
+using CoverPattern.Geometry;
 using CoverPattern.Patterns.Jobs;
 using CoverPattern.Patterns.Shells;
 
 namespace CoverPattern.Patterns.Openings;
 
-/// <summary>Divides what opens by zip into zips: from corner to corner, none longer than the longest, none on a curve too tight.</summary>
+/// <summary>Divides what opens by zip into zips: from corner to corner, none longer than the longest, none on a curve too tight; marks their ends and the tie-backs.</summary>
 internal static class ZipPlanner
 {
     /// <summary>Purpose of the mark where a zip begins or ends on the way along a rim.</summary>
@@ -23,6 +24,7 @@ internal static class ZipPlanner
     /// <summary>The opening with its zips; what cannot be zipped becomes a fault.</summary>
     internal static LaidOpening Plan(Job job, ClippedShell surface, LaidOpening opening, List<Fault> faults)
     {
+        opening = opening with { Region = opening.Region with { Marks = [.. TieBacks.Along(opening).Select(at => (at, TieBacks.Purpose))] } };
         if (!opening.Wish.HasZips)
         {
             return opening;
@@ -39,7 +41,7 @@ internal static class ZipPlanner
         // An end at a corner of the outline or where an arc ends needs no mark.
         var marks = runs.SelectMany(run => new[] { run.From, run.To }).Select(at => at % opening.Line.Length).Distinct()
             .Where(at => opening.Line.Points.Select((_, i) => i).All(i => Math.Abs(opening.Line.At[i] - at) > 1 || Math.Abs(opening.Line.Bends[i]) < RimSides.Corner));
-        return opening with { Zips = zips, Region = opening.Region with { Marks = [.. marks.Order().Select(at => (at, EndPurpose))] } };
+        return opening with { Zips = zips, Region = opening.Region with { Marks = [.. opening.Region.Marks, .. marks.Order().Select(at => (at, EndPurpose))] } };
     }
 
     /// <summary>Letters of the parts that a zip holds.</summary>
@@ -100,7 +102,15 @@ internal static class ZipPlanner
         var line = opening.Line;
         var indexes = Enumerable.Range(0, line.Points.Length - 1).ToArray();
         var corner = Array.FindIndex(indexes, i => Math.Abs(line.Bends[i]) >= RimSides.Corner);
-        return corner >= 0 ? line.At[corner] : line.At[indexes.MinBy(i => HeightAt(surface, opening.Region, line.Where[i]))];
+        if (corner >= 0)
+        {
+            return line.At[corner];
+        }
+
+        // Of one outline it is one point wherever the outline lies, so that its parts are equal everywhere.
+        return line.Up is { } up
+            ? line.At[indexes.OrderBy(i => Math.Round(Point2.Dot(line.Points[i], up), 3)).ThenBy(i => Point2.Cross(line.Points[i], up)).First()]
+            : line.At[indexes.MinBy(i => HeightAt(surface, opening.Region, line.Where[i]))];
     }
 
     private static double HeightAt(ClippedShell surface, Region region, (int Stretch, int Index) where)

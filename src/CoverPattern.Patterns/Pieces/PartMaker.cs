@@ -26,9 +26,15 @@ internal sealed class PartMaker
     internal IEnumerable<AddedPiece> Make()
     {
         var parts = OpeningPart.Of(opening.Wish);
-        return opening.Wish.Held == JoinKind.Ring
-            ? RingPieces.Make(job, opening, parts, InsidePanel.Upright(opening.Region, inside, panels[0]).Apply(panels[0].Outline.Select(edge => edge.From)))
-            : parts.SelectMany(part => panels.SelectMany((panel, number) => Pieces(part, panel, number)));
+        ImmutableArray<AddedPiece> made =
+        [
+            .. opening.Wish.Held == JoinKind.Ring
+                ? RingPieces.Make(job, opening, parts, InsidePanel.Upright(opening.Region, inside, panels[0]).Apply(panels[0].Outline.Select(edge => edge.From)))
+                : parts.SelectMany(part => panels.SelectMany((panel, number) => Pieces(part, panel, number))),
+        ];
+        var foot = inside.Arcs.Where(arc => arc.Role == EdgeRole.Hem).Sum(arc => arc.LengthMm);
+        var leaf = made.SelectMany(piece => piece.Edges.Select((edge, i) => edge.Arc == opening.Label + "m" ? piece.LengthOf(i) : 0)).DefaultIfEmpty(0).Max();
+        return [.. made, .. StripPieces.Make(job, opening, foot, leaf)];
     }
 
     private IEnumerable<AddedPiece> Pieces(OpeningPart part, Panel panel, int number)

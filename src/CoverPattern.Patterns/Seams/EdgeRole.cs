@@ -27,6 +27,9 @@ public enum EdgeRole
     /// <summary>Turned under and stitched down on the piece that lies beneath.</summary>
     Turned,
 
+    /// <summary>Turned under and stitched down on its own piece, joined to nothing.</summary>
+    Hemmed,
+
     /// <summary>Left as cut, joined to nothing.</summary>
     Raw,
 }

@@ -58,16 +58,21 @@ public static class OpeningSeamCheck
         var beside = opening.Region.Rim.SelectMany(stretch => Seams(shell.Faces[stretch.Face], plan)
             .Where(side => stretch.Enter?.Edge != side.Edge && stretch.Leave?.Edge != side.Edge)
             .Select(side => stretch.Points.Select((point, i) => Segments.Distance(side.From, side.To, point, stretch.Points[(i + 1) % stretch.Points.Length])).SkipLast(stretch.IsRing ? 0 : 1).DefaultIfEmpty(double.PositiveInfinity).Min()))
-            .DefaultIfEmpty(double.PositiveInfinity).Min();
+            .DefaultIfEmpty(double.PositiveInfinity).Min() - opening.Region.RingMm;
         if (beside < least.Millimetres)
         {
-            yield return new Fault(place, FormattableString.Invariant($"{opening.Label} leaves {beside:0.0} mm from its rim to a seam that it does not cross"), $"at least {least.Typed}, or a rim that crosses the seam: another size or place");
+            yield return new Fault(place, FormattableString.Invariant($"{opening.Label} leaves {beside:0.0} mm from its {(opening.Region.RingMm > 0 ? "ring" : "rim")} to a seam that it does not cross"), $"at least {least.Typed}, or a rim that crosses the seam: another size or place");
         }
 
         var flattest = Crossings(shell, plan, opening.Region).DefaultIfEmpty(90).Min();
         if (flattest < FlattestCrossing)
         {
             yield return new Fault(place, FormattableString.Invariant($"{opening.Label} crosses a seam under {flattest:0} degrees"), FormattableString.Invariant($"at least {FlattestCrossing:0} degrees: the cloth between rim and seam runs out in a point; turn or move it"));
+        }
+
+        if (opening.Wish.Held == JoinKind.Ring && opening.Region.Rim.Any(stretch => stretch.Leave is { Edge: >= 0 } crossing && plan.Edges[crossing.Edge].Role != EdgeRole.Fold))
+        {
+            yield return new Fault(place, $"{opening.Label} has a ring and crosses a seam", "a ring on one panel, for it makes a pocket with flat cloth: another size or place, a panel that goes on over that strut, or \"held\" by zip");
         }
 
         if (opening.Region.Rim.Any(stretch => stretch.Leave is { Edge: >= 0 } crossing && plan.Edges[crossing.Edge].MakeUp is { IsClosing: true }))

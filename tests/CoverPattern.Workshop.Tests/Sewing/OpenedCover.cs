@@ -95,9 +95,9 @@ internal sealed class OpenedCover
         return ways.Where(way => way.Way.Error <= Math.Max(onCover, least));
     }
 
-    /// <summary>Whether a corner of a facet is an end of an edge or fold; points along a rim are not.</summary>
+    /// <summary>Whether a corner of a facet is an end of an edge or fold; points along a rim are not, nor where its sides meet.</summary>
     private static bool IsKey(SewnPattern pattern, FlatPoint corner) =>
-        pattern.Runs.Any(run => pattern.SewLine[run.From].DistanceTo(corner) <= Tolerances.SamePlace)
+        pattern.Runs.Where((run, i) => run.Role != "rim" || pattern.Runs[(i + pattern.Runs.Count - 1) % pattern.Runs.Count].Role != "rim").Any(run => pattern.SewLine[run.From].DistanceTo(corner) <= Tolerances.SamePlace)
         || pattern.Folds.Any(fold => Math.Min(fold.From.DistanceTo(corner), fold.To.DistanceTo(corner)) <= Tolerances.SamePlace);
 
     /// <summary>How far common corners of facets lie apart in space.</summary>
@@ -121,10 +121,10 @@ internal sealed class OpenedCover
         var pattern = patterns[piece.Pattern];
         for (var i = 0; i < piece.Runs.Count; i++)
         {
-            var (run, sewn) = (RunOf(pattern, i), piece.Runs[i]);
+            var (run, sewn) = (pattern.RunOf(i), piece.Runs[i]);
             if (sewn.Partner is null)
             {
-                if (run.Role == "seam" || (run.Role == "rim" && order.Lap is not null))
+                if (run.Role == "seam" || (run.Role == "rim" && order.IsJoined && !order.IsFree(sewn.Arc)))
                 {
                     faults.Add($"{piece.Label} run {i} ({sewn.Arc}) has no partner.");
                 }
@@ -138,10 +138,11 @@ internal sealed class OpenedCover
                 continue;
             }
 
-            var opposite = RunOf(patterns[other.Pattern], sewn.PartnerRun);
-            var (path, otherPath) = (PathOf(pattern, i), PathOf(patterns[other.Pattern], sewn.PartnerRun));
-            HoldLengths($"{sewn.Arc} between {piece.Label} and {other.Label}:", (run, path), (opposite, otherPath));
-            HoldMarks($"{sewn.Arc} between {piece.Label} and {other.Label}:", (pattern, i, run), (patterns[other.Pattern], sewn.PartnerRun));
+            var opposite = patterns[other.Pattern].RunOf(sewn.PartnerRun);
+            var (path, otherPath) = (pattern.PathOf(i), patterns[other.Pattern].PathOf(sewn.PartnerRun));
+            var isRing = pattern.Kind == "windowRing" || patterns[other.Pattern].Kind == "windowRing";
+            HoldLengths($"{sewn.Arc} between {piece.Label} and {other.Label}:", (run, path), (opposite, isRing ? [.. otherPath.Reverse()] : otherPath));
+            HoldMarks($"{sewn.Arc} between {piece.Label} and {other.Label}:", (pattern, i, run), (patterns[other.Pattern], sewn.PartnerRun), isRing);
             if (run.Role == "seam" && piece.Facets.Count > 0)
             {
                 HoldPlace(piece, path, other, otherPath, sewn.Arc);
@@ -166,12 +167,12 @@ internal sealed class OpenedCover
         }
     }
 
-    private void HoldMarks(string name, (SewnPattern Pattern, int Index, SewnRun Run) here, (SewnPattern Pattern, int Index) there)
+    private void HoldMarks(string name, (SewnPattern Pattern, int Index, SewnRun Run) here, (SewnPattern Pattern, int Index) there, bool isRing)
     {
         double[] MarksOf(SewnPattern pattern, int run) => [.. pattern.Notches.Where(notch => notch.Run == run).Select(notch => notch.AtMm).Order()];
         var (marks, others) = (MarksOf(here.Pattern, here.Index), MarksOf(there.Pattern, there.Index));
         if (marks.Length != others.Length || (marks.Length == 0 && here.Run.LengthMm > 300)
-            || marks.Zip(others.Reverse()).Any(pair => !(Math.Abs(pair.First + pair.Second - here.Run.LengthMm) <= Tolerances.Notch)))
+            || marks.Zip(isRing ? [.. others.Select(at => here.Run.LengthMm - at)] : others.Reverse()).Any(pair => !(Math.Abs(pair.First + pair.Second - here.Run.LengthMm) <= Tolerances.Notch)))
         {
             faults.Add($"{name} {marks.Length} marks do not meet {others.Length}.");
         }
@@ -200,12 +201,12 @@ internal sealed class OpenedCover
         foreach (var piece in file.Pieces.Where(piece => piece.Facets.Count > 0))
         {
             var pattern = patterns[piece.Pattern];
-            foreach (var i in Enumerable.Range(0, piece.Runs.Count).Where(i => RunOf(pattern, i).Role == "rim"))
+            foreach (var i in Enumerable.Range(0, piece.Runs.Count).Where(i => pattern.RunOf(i).Role == "rim"))
             {
-                var path = PathOf(pattern, i);
-                if (!(Math.Abs(RunOf(pattern, i).AllowanceMm - order.TurnUnder) <= Tolerances.SamePlace))
+                var path = pattern.PathOf(i);
+                if (!(Math.Abs(pattern.RunOf(i).AllowanceMm - order.TurnUnder) <= Tolerances.SamePlace))
                 {
-                    faults.Add($"{piece.Label}: the rim has {RunOf(pattern, i).AllowanceMm} mm to turn under.");
+                    faults.Add($"{piece.Label}: the rim has {pattern.RunOf(i).AllowanceMm} mm to turn under.");
                 }
 
                 SpacePoint?[] lifted = [.. path.Select(point => OnRim(piece, point))];
@@ -274,16 +275,6 @@ internal sealed class OpenedCover
         {
             faults.Add(FormattableString.Invariant($"The {what} covers {area} mm2, not {truth} mm2."));
         }
-    }
-
-    private static SewnRun RunOf(SewnPattern pattern, int run) => run < pattern.Runs.Count ? pattern.Runs[run] : pattern.Cutouts[run - pattern.Runs.Count].Run;
-
-    /// <summary>The points of a run in order, both ends included.</summary>
-    private static FlatPoint[] PathOf(SewnPattern pattern, int index)
-    {
-        var (run, ring) = (RunOf(pattern, index), index < pattern.Runs.Count ? pattern.SewLine : pattern.Cutouts[index - pattern.Runs.Count].Rim);
-        var steps = run.From == run.To ? ring.Count : (run.To - run.From + ring.Count) % ring.Count;
-        return [.. Enumerable.Range(run.From, steps + 1).Select(corner => ring[corner % ring.Count])];
     }
 
     /// <summary>A facet of a piece on its cell.</summary>

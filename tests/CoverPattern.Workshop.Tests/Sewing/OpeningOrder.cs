@@ -33,6 +33,15 @@ internal sealed record OpeningOrder(string Facet, double Right, double Up, doubl
     /// <summary>Area of such an opening on the cover where it has another form.</summary>
     internal double HoleArea { get; init; }
 
+    /// <summary>Whether an arc of a rim is joined to nothing though the opening is filled: those of further layers, and of what slips into a pocket.</summary>
+    internal bool IsFree(string arc) => HasLayers && (arc.EndsWith('s') || arc.Contains('x', StringComparison.Ordinal));
+
+    /// <summary>Whether something else than a sheet that is sewn in fills it.</summary>
+    internal bool HasLayers { get; init; }
+
+    /// <summary>Whether anything is joined to its rim.</summary>
+    internal bool IsJoined => Lap is not null || HasLayers;
+
     /// <summary>Area of the outline in its plane.</summary>
     internal double Area => (Size.Width * Size.Height) - ((4 - Math.PI) * Corner * Corner);
 

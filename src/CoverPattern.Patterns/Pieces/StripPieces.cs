@@ -1,0 +1,106 @@
+using System;
+using System.Collections.Generic;
+using System.Collections.Immutable;
+using System.Linq;
+using CoverPattern.Geometry;
+using CoverPattern.Patterns.Jobs;
+using CoverPattern.Patterns.Openings;
+using CoverPattern.Patterns.Seams;
+
+namespace CoverPattern.Patterns.Pieces;
+
+/// <summary>Makes the strips of an opening: over its zips, over its upper edge, across its foot; all of the cover's cloth, finished edges as sew lines.</summary>
+internal static class StripPieces
+{
+    /// <summary>What the label of a drip flap ends in.</summary>
+    internal const string Drip = "d";
+
+    /// <summary>What the label of a threshold ends in.</summary>
+    internal const string Threshold = "t";
+
+    // Turned under at every edge, as a hem is (common practice, no source), millimetres.
+    private const double TurnUnder = 12;
+
+    // A strip reaches so far beyond the ends of its zip, but at the finished edge (own choice), millimetres.
+    private const double BeyondEnds = 30;
+
+    // A drip flap reaches so far beyond each jamb (common practice, no source), millimetres.
+    private const double BeyondJamb = 100;
+
+    /// <summary>Whether a label is that of a strip over a zip.</summary>
+    internal static bool IsOverZip(string label) => label.EndsWith('c');
+
+    /// <summary>The strips of one opening.</summary>
+    /// <param name="job">The first cloth is theirs.</param>
+    /// <param name="opening">The opening.</param>
+    /// <param name="footMm">Length of the finished edge that it takes, millimetres.</param>
+    /// <param name="leafMm">Length of the line between two leaves, millimetres; 0 without leaves.</param>
+    internal static IEnumerable<AddedPiece> Make(Job job, LaidOpening opening, double footMm, double leafMm)
+    {
+        var (wish, cloth) = (opening.Wish, job.Cloths[0].Name);
+        if (wish.Strip is { } strip && wish.HasZips)
+        {
+            var first = OpeningPart.Of(wish)[0].Letter;
+            foreach (var zip in opening.Zips.Where(zip => zip.Part == first))
+            {
+                yield return Band(zip.Label + "c", cloth, Path(opening.Line, zip), strip.Millimetres);
+            }
+
+            if (leafMm > 0)
+            {
+                yield return Band(opening.Label + first + "z1c", cloth, [default, new Point2(leafMm + BeyondEnds, 0)], strip.Millimetres);
+            }
+        }
+
+        if (wish.Drip is { } drip)
+        {
+            yield return Band(opening.Label + Drip, cloth, [default, new Point2(WidthOf(opening) + (2 * BeyondJamb), 0)], drip.Millimetres);
+        }
+
+        if (wish.Threshold is { } threshold)
+        {
+            yield return Band(opening.Label + Threshold, cloth, [default, new Point2(footMm + (2 * job.Notions.HookLoop.Millimetres), 0)], threshold.Millimetres);
+        }
+    }
+
+    /// <summary>The way of a zip and what its strip reaches beyond, flat; the direction of its ends goes on.</summary>
+    private static ImmutableArray<Point2> Path(RimLine line, ZipRun zip)
+    {
+        var to = zip.From + zip.LengthMm;
+        ImmutableArray<Point2> way = to <= line.Length + 1e-6 ? line.Between(zip.From, Math.Min(to, line.Length)) : [.. line.Between(zip.From, line.Length), .. line.Between(0, to - line.Length).Skip(1)];
+        var (atStart, atEnd) = (line.IsClosed || zip.From > 1, line.IsClosed || to < line.Length - 1);
+        Point2 Beyond(Point2 end, Point2 before) => end + (BeyondEnds * (end - before).Unit());
+        return [.. atStart ? [Beyond(way[0], way[1])] : Array.Empty<Point2>(), .. way, .. atEnd ? [Beyond(way[^1], way[^2])] : Array.Empty<Point2>()];
+    }
+
+    /// <summary>A band along a way, half its width on either side, its ends square; its chord lies along +x.</summary>
+    private static AddedPiece Band(string label, string cloth, ImmutableArray<Point2> way, double width)
+    {
+        var chord = Point2.Distance(way[0], way[^1]) > width ? (way[^1] - way[0]).Unit() : (way[1] - way[0]).Unit();
+        var turn = new RigidMap(chord.X, -chord.Y, default, Mirrored: false);
+        var laid = turn.Apply(way);
+        ImmutableArray<Point2> corners = [.. laid.Select((_, i) => Beside(laid, i, -width / 2)), .. Enumerable.Range(0, laid.Length).Reverse().Select(i => Beside(laid, i, width / 2))];
+        AddedEdge Edge(string letter, EdgeRole role, int steps) => new(label + letter, IsSecond: false, role, TurnUnder) { Steps = steps };
+        return new AddedPiece(label, cloth, PieceKind.CoverStrip, corners, [Edge("1", EdgeRole.Turned, laid.Length - 1), Edge("2", EdgeRole.Hemmed, 1), Edge("3", EdgeRole.Hemmed, laid.Length - 1), Edge("4", EdgeRole.Hemmed, 1)], []);
+    }
+
+    /// <summary>The point at a distance to the left of a way, on the line that halves the bend.</summary>
+    private static Point2 Beside(ImmutableArray<Point2> way, int at, double left)
+    {
+        var (before, after) = ((at > 0 ? way[at] - way[at - 1] : way[1] - way[0]).Unit(), (at < way.Length - 1 ? way[at + 1] - way[at] : way[^1] - way[^2]).Unit());
+        var middle = (before + after).Unit();
+        return way[at] + (left / Point2.Dot(middle, before) * middle.QuarterTurned());
+    }
+
+    /// <summary>Level width of an opening: of its outline where it is carried, else as seen from outside.</summary>
+    private static double WidthOf(LaidOpening opening)
+    {
+        var points = opening.Line.Points.AsEnumerable();
+        if (opening.Wish.Outline.Form != OutlineForm.Facets)
+        {
+            points = OutlineShapes.Turned(OutlineShapes.Draw(opening.Wish.Outline), opening.Wish.Place.Turned);
+        }
+
+        return points.Max(point => point.X) - points.Min(point => point.X);
+    }
+}

@@ -42,6 +42,9 @@ internal sealed class LaidPiece
 
     public Point2 FirstCorner => Corner(0);
 
+    /// <summary>Middle of the free circle in which its label may stand.</summary>
+    public Point2 LabelSpot => map.Apply(Pattern.LabelSpot);
+
     public static ImmutableArray<LaidPiece> Of(Lay lay, PieceSet set)
     {
         var patterns = set.Patterns.ToDictionary(pattern => pattern.Id, StringComparer.Ordinal);

@@ -81,9 +81,11 @@ internal static class LayFigure
     private static (ImmutableArray<FigureText> Texts, ImmutableArray<string> Keys) Names(LaidPiece[] pieces, Box2 window, double scale)
     {
         var (texts, keys) = (ImmutableArray.CreateBuilder<FigureText>(), ImmutableArray.CreateBuilder<string>());
-        var limits = TextLimit.Between(window.Low.X, window.High.X);
+        var sides = TextLimit.Between(window.Low.X, window.High.X);
         foreach (var piece in pieces)
         {
+            // A disc has room for writing up to the mark of its first corner, not beyond.
+            TextLimit[] limits = piece.Pattern.Facets.IsEmpty ? [.. sides, BesideMark(piece, scale)] : sides;
             var key = Printed.Count(keys.Count + 1);
             if (piece.Name(1 / scale, LeastText, limits) is { } name)
             {
@@ -97,6 +99,12 @@ internal static class LayFigure
         }
 
         return (texts.ToImmutable(), keys.ToImmutable());
+    }
+
+    private static TextLimit BesideMark(LaidPiece piece, double scale)
+    {
+        var (corner, inward) = ((1 / scale) * piece.FirstCorner, (piece.LabelSpot - piece.FirstCorner).Unit());
+        return new TextLimit(corner + (Dot * inward), inward);
     }
 
     private static FigureLine Diamond(Point2 at) => new(

@@ -16,14 +16,27 @@ internal static class RoundShapes
     private const double OffCircle = 0.03;
     private const int FewestCorners = 24;
 
-    /// <summary>Where the name of a pattern is written: its main face; in an added or pierced piece the free circle of the label.</summary>
-    public static ImmutableArray<Point2> NameRoom(Pattern pattern) => pattern.Cutouts.IsEmpty && !pattern.Facets.IsEmpty
-        ? pattern.Facets[0]
-        :
-        [
-            .. Enumerable.Range(0, NameCorners).Select(i => pattern.LabelSpot + (pattern.LabelRadius
-                * new Point2(Math.Cos(2 * Math.PI * i / NameCorners), Math.Sin(2 * Math.PI * i / NameCorners)))),
-        ];
+    /// <summary>
+    /// Where the name of a pattern is written: its main face; in a pierced piece the first face without a hole, so that it keeps off
+    /// folds; where all have one, and in an added piece, the free circle of the label.
+    /// </summary>
+    public static ImmutableArray<Point2> NameRoom(Pattern pattern)
+    {
+        var whole = pattern.Facets.FirstOrDefault(face => !pattern.Cutouts.Any(cutout => Touch(face, cutout.Rim)));
+        return whole.IsDefault
+            ? [
+                .. Enumerable.Range(0, NameCorners).Select(i => pattern.LabelSpot + (pattern.LabelRadius
+                    * new Point2(Math.Cos(2 * Math.PI * i / NameCorners), Math.Sin(2 * Math.PI * i / NameCorners)))),
+            ]
+            : whole;
+    }
+
+    /// <summary>Whether a rim and a face have a point in common: rims have a corner wherever they cross a fold.</summary>
+    private static bool Touch(ImmutableArray<Point2> face, ImmutableArray<Point2> rim)
+    {
+        var (outline, hole) = (Rings.ToSteps(face), Rings.ToSteps(rim));
+        return hole.Any(corner => ExactPredicates.Locate(outline, corner) >= 0) || outline.Any(corner => ExactPredicates.Locate(hole, corner) >= 0);
+    }
 
     /// <summary>The ring that a run lies on.</summary>
     public static ImmutableArray<Point2> RingOf(Pattern pattern, int run) =>

@@ -159,7 +159,15 @@ public class ClosedOpeningTests
 
     private static OpeningWish Flap(OpeningWish wish, OpensAt opens) => wish with
     {
-        Kind = OpeningKind.Door, Held = JoinKind.Zip, Opens = opens, Flap = "canvas", Screen = "mesh", Lap = SewingJobs.Mm(20), Strip = SewingJobs.Mm(80), Drip = SewingJobs.Mm(80), Webbing = SewingJobs.Mm(38),
+        Kind = OpeningKind.Door,
+        Held = JoinKind.Zip,
+        Opens = opens,
+        Flap = "canvas",
+        Screen = "mesh",
+        Lap = SewingJobs.Mm(20),
+        Strip = SewingJobs.Mm(80),
+        Drip = SewingJobs.Mm(80),
+        Webbing = SewingJobs.Mm(38),
     };
 
     private static FillOrder FillOf(string name, Job job) => FillOf(job, Cases[name].Order, Cases[name].Parts, null) with { Joins = Cases[name].Joins };

@@ -52,7 +52,13 @@ public static class Corridor
 
         var cut = HubStops.Shorten(job, shell, Subdivider.Cut(shell, plan, openings.Regions));
         var flat = PanelFlattener.Flatten(cut);
-        ImmutableArray<AddedPiece> added = [.. WindowPieces.Make(job, openings.Windows), .. OpeningPieces.Make(job, openings, cut), .. PipePieces.Make(shell, plan, openings.Pipes), .. HubPatchPieces.Make(job, shell, cut), .. SplashBand.Make(job, shell, cut, flat)];
+        ImmutableArray<AddedPiece> added = [.. WindowPieces.Make(job, openings.Windows), .. OpeningPieces.Make(job, openings, cut), .. PipePieces.Make(shell, plan, openings.Pipes), .. HubPatchPieces.Make(job, shell, cut), .. SplashBand.Make(job, shell, cut, flat), .. GroundFlap.Make(job, shell, cut)];
+        if (BagPieces.Faults(job, added) is { IsEmpty: false } unknown)
+        {
+            return new WorkshopOutcome(null, unknown);
+        }
+
+        added = [.. added, .. BagPieces.Make(job, flat, added)];
         var finishing = PieceFinisher.Finish(job, shell, cut, flat, added);
         var bulks = BulkCounter.Count(job, cut, CrossingFinder.Find(shell, cut), PatchedHubs.Of(job, shell, cut, finishing.Set));
         ImmutableArray<Fault> faults = [.. finishing.Faults, .. BulkCheck.Faults(job, bulks), .. HubPatchCheck.Faults(job, shell, cut)];

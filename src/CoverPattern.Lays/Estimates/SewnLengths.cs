@@ -19,6 +19,8 @@ internal sealed record SewnLengths(
     internal const string Rim = "window rim";
     internal const string Splash = "splash band";
     internal const string Pipe = "stove pipe";
+    internal const string Ground = "ground flap";
+    internal const string Bag = "bag";
 
     internal static SewnLengths Of(Dictionary<string, Pattern> patterns, IReadOnlyCollection<Piece> cover)
     {
@@ -31,6 +33,14 @@ internal sealed record SewnLengths(
 
     private static IEnumerable<(string Name, double LengthMm)> StitchedOn(Pattern pattern)
     {
+        if (pattern.Kind is PieceKind.GroundFlap or PieceKind.Bag)
+        {
+            foreach (var run in pattern.Runs.Where(run => run.Role == EdgeRole.Turned))
+            {
+                yield return (pattern.Kind == PieceKind.Bag ? Bag : Ground, run.LengthMm);
+            }
+        }
+
         // The patch is sewn to the cover and to the sleeve, the sleeve's top and the flaps' edges are hemmed.
         if (pattern.Kind is PieceKind.PipePatch or PieceKind.PipeSleeve or PieceKind.PipeFlap)
         {

@@ -26,7 +26,7 @@ internal static class NotionCounter
     /// <param name="ties">Number of ties on all of them.</param>
     internal static ImmutableArray<NotionEstimate> Count(Job job, SewnLengths[] covers, int ties)
     {
-        var makeUps = job.Seam.Known();
+        ImmutableArray<MakeUp> makeUps = [.. job.Seam.Known(), .. job.Liner is null ? [] : LinerWish.MakeUps];
         return
         [
             .. from seam in covers.SelectMany(cover => cover.Seams).GroupBy(seam => seam.MakeUp, seam => seam.LengthMm, StringComparer.Ordinal).OrderBy(made => made.Key, StringComparer.Ordinal)

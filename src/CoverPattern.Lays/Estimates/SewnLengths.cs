@@ -19,6 +19,7 @@ internal sealed record SewnLengths(
     internal const string Rim = "window rim";
     internal const string Splash = "splash band";
     internal const string Pipe = "stove pipe";
+    internal const string LinerEdge = "liner edge";
     internal const string Ground = "ground flap";
     internal const string Bag = "bag";
 
@@ -27,8 +28,8 @@ internal sealed record SewnLengths(
         var runs = cover.SelectMany(piece => patterns[piece.Pattern].Runs.Select((run, i) => (piece.Runs[i].Arc, Run: run))).ToArray();
         return new SewnLengths(
             [.. runs.Where(run => run.Run.Role == EdgeRole.Seam).DistinctBy(run => run.Arc, StringComparer.Ordinal).Select(run => (run.Run.MakeUp, run.Run.LengthMm))],
-            [.. cover.SelectMany(piece => StitchedOn(patterns[piece.Pattern]))],
-            [.. runs.Where(run => run.Run.Role == EdgeRole.Hem).Select(run => run.Run.LengthMm)]);
+            [.. cover.SelectMany(piece => StitchedOn(patterns[piece.Pattern])), .. runs.Where(run => run.Run.Role == EdgeRole.Hem && Liner.IsOf(run.Arc)).Select(run => (LinerEdge, run.Run.LengthMm))],
+            [.. runs.Where(run => run.Run.Role == EdgeRole.Hem && !Liner.IsOf(run.Arc)).Select(run => run.Run.LengthMm)]);
     }
 
     private static IEnumerable<(string Name, double LengthMm)> StitchedOn(Pattern pattern)

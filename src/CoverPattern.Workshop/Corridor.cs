@@ -70,16 +70,25 @@ public static class Corridor
             .. PipePieces.Make(shell, plan, openings.Pipes),
             .. HubPatchPieces.Make(job, shell, cut),
             .. SplashBand.Make(job, shell, cut, flat),
+            .. GroundFlap.Make(job, shell, cut),
         ];
+        if (BagPieces.Faults(job, added) is { IsEmpty: false } unknown)
+        {
+            return new WorkshopOutcome(null, unknown);
+        }
+
+        added = [.. added, .. BagPieces.Make(job, flat, added)];
         var finishing = PieceFinisher.Finish(job, shell, cut, flat, added);
         var bulks = BulkCounter.Count(job, cut, CrossingFinder.Find(shell, cut), PatchedHubs.Of(job, shell, cut, finishing.Set));
-        ImmutableArray<Fault> faults = [.. finishing.Faults, .. BulkCheck.Faults(job, bulks), .. HubPatchCheck.Faults(job, shell, cut)];
+        var liner = Liner.Make(job, frame, openings);
+        ImmutableArray<Fault> faults = [.. finishing.Faults, .. liner?.Faults ?? [], .. BulkCheck.Faults(job, bulks), .. HubPatchCheck.Faults(job, shell, cut)];
         if (!faults.IsEmpty)
         {
             return new WorkshopOutcome(null, faults);
         }
 
-        var set = OutsidePatterns.Add(finishing.Set, job) with { Fittings = OpeningFittings.Of(job, openings, added) };
+        var whole = liner is null ? finishing.Set : Liner.Join(finishing.Set, liner.Set, job.Covers);
+        var set = OutsidePatterns.Add(whole, job) with { Fittings = OpeningFittings.Of(job, openings, added) };
         Say("lays");
         var lays = LayPlanner.Plan(job, set, Relay(progress), cancel);
         cancel.ThrowIfCancellationRequested();
@@ -104,7 +113,7 @@ public static class Corridor
                     .Concat(Cautions.For(job, estimate))
                     .OrderByDescending(notice => notice.Level),
             ];
-        return new WorkshopOutcome(new Result(jobText, job, frame, shell, cut, set, lays, estimate, notices) { Crossings = bulks, Pipes = openings.Pipes, Vents = job.Vents is { } vents ? VentSheet.Of(vents, shell, openings, cut) : null }, []);
+        return new WorkshopOutcome(new Result(jobText, job, frame, shell, cut, set, lays, estimate, notices) { Crossings = bulks, Pipes = openings.Pipes, Liner = liner, Vents = job.Vents is { } vents ? VentSheet.Of(vents, shell, openings, cut) : null }, []);
 
         void Say(string stage)
         {

@@ -188,6 +188,8 @@ internal static class JobKeys
         .. OpeningKeys.All,
         .. PipeKeys.All,
         .. VentKeys.All,
+        .. LinerKeys.All,
+        .. BagKeys.All,
         new("outside", KeyKind.Sections, "Pieces drawn elsewhere that every cover gets.") { Least = 1, Most = 20 },
         new("outside[].file", KeyKind.ExchangeFile, "A pattern exchange file beside the job; each block with its quantity a cover.") { IsRequired = true },
         new("outside[].cloth", KeyKind.ClothName, "Its cloth, one of the cloths.") { IsRequired = true, Least = 1, Most = 40 },

@@ -62,6 +62,9 @@ public static class JobReader
         var openings = OpeningReader.Read(top.Sections("openings"), cloths, notes);
         var pipes = PipeReader.Read(top.Sections("pipes"), cloths, notes);
         var vents = top.States("vents") ? VentReader.Read(top.Section("vents"), notes) : null;
+        var liner = top.States("liner") ? LinerReader.Read(top.Section("liner"), cloths, notes) : null;
+        var flap = top.States("groundFlap") ? BagReader.ReadFlap(top.Section("groundFlap"), cloths, notes) : null;
+        var bag = top.States("bag") ? BagReader.Read(top.Section("bag"), cloths, notes) : null;
         var notions = NotionReader.Read(top.Section("notions"), seam, hem, marks, openings);
         var outside = OutsideReader.Read(top.Sections("outside"), cloths, notes, beside);
         var clearances = WindowReader.ReadClearances(top.Section("clearances"), HasOpenings(top));
@@ -81,6 +84,9 @@ public static class JobReader
             Openings = openings,
             Pipes = pipes,
             Vents = vents,
+            Liner = liner,
+            GroundFlap = flap,
+            Bag = bag,
             Clearances = clearances,
             Outside = outside,
             Limits = limits,

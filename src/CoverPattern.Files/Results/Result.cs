@@ -35,6 +35,9 @@ public sealed record Result(
     /// <summary>Where lines of the cover meet, and what lies one above the other there.</summary>
     public ImmutableArray<CrossingBulk> Crossings { get; init; } = [];
 
+    /// <summary>The liner, whose pieces are among those of the cover; null without one.</summary>
+    public LinerMaking? Liner { get; init; }
+
     /// <summary>Free areas of vents; null where the job wishes no vent sheet.</summary>
     public VentSheet? Vents { get; init; }
 

@@ -27,7 +27,7 @@ internal static class NotionCounter
     /// <param name="fittings">What goes on their openings.</param>
     internal static ImmutableArray<NotionEstimate> Count(Job job, SewnLengths[] covers, int ties, ImmutableArray<Fitting> fittings)
     {
-        var makeUps = job.Seam.Known();
+        ImmutableArray<MakeUp> makeUps = [.. job.Seam.Known(), .. job.Liner is null ? [] : LinerWish.MakeUps];
         return
         [
             .. from seam in covers.SelectMany(cover => cover.Seams).GroupBy(seam => seam.MakeUp, seam => seam.LengthMm, StringComparer.Ordinal).OrderBy(made => made.Key, StringComparer.Ordinal)

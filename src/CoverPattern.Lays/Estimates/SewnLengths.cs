@@ -20,18 +20,29 @@ internal sealed record SewnLengths(
     internal const string Splash = "splash band";
     internal const string Pipe = "stove pipe";
     internal const string Strip = "strip of an opening";
+    internal const string LinerEdge = "liner edge";
+    internal const string Ground = "ground flap";
+    internal const string Bag = "bag";
 
     internal static SewnLengths Of(Dictionary<string, Pattern> patterns, IReadOnlyCollection<Piece> cover)
     {
         var runs = cover.SelectMany(piece => patterns[piece.Pattern].Runs.Select((run, i) => (piece.Runs[i].Arc, Run: run))).ToArray();
         return new SewnLengths(
             [.. runs.Where(run => run.Run.Role == EdgeRole.Seam).DistinctBy(run => run.Arc, StringComparer.Ordinal).Select(run => (run.Run.MakeUp, run.Run.LengthMm))],
-            [.. cover.SelectMany(piece => StitchedOn(patterns[piece.Pattern]))],
-            [.. runs.Where(run => run.Run.Role == EdgeRole.Hem).Select(run => run.Run.LengthMm)]);
+            [.. cover.SelectMany(piece => StitchedOn(patterns[piece.Pattern])), .. runs.Where(run => run.Run.Role == EdgeRole.Hem && Liner.IsOf(run.Arc)).Select(run => (LinerEdge, run.Run.LengthMm))],
+            [.. runs.Where(run => run.Run.Role == EdgeRole.Hem && !Liner.IsOf(run.Arc)).Select(run => run.Run.LengthMm)]);
     }
 
     private static IEnumerable<(string Name, double LengthMm)> StitchedOn(Pattern pattern)
     {
+        if (pattern.Kind is PieceKind.GroundFlap or PieceKind.Bag)
+        {
+            foreach (var run in pattern.Runs.Where(run => run.Role == EdgeRole.Turned))
+            {
+                yield return (pattern.Kind == PieceKind.Bag ? Bag : Ground, run.LengthMm);
+            }
+        }
+
         // The patch is sewn to the cover and to the sleeve, the sleeve's top and the flaps' edges are hemmed.
         if (pattern.Kind is PieceKind.PipePatch or PieceKind.PipeSleeve or PieceKind.PipeFlap)
         {

@@ -58,6 +58,15 @@ public sealed record Job(
     /// <summary>Stove pipes that go through the cover.</summary>
     public ImmutableArray<PipeWish> Pipes { get; init; } = [];
 
+    /// <summary>The inner shell; null without one.</summary>
+    public LinerWish? Liner { get; init; }
+
+    /// <summary>Strips along the finished edge that lie on the ground; null without them.</summary>
+    public GroundFlapWish? GroundFlap { get; init; }
+
+    /// <summary>The bag that each cover is packed in; null without one.</summary>
+    public BagWish? Bag { get; init; }
+
     /// <summary>Which openings are vents; null where no vent sheet is wished.</summary>
     public VentWish? Vents { get; init; }
 

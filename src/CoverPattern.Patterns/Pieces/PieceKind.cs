@@ -45,6 +45,12 @@ public enum PieceKind
     /// <summary>Flap of heat cloth over a stove pipe's hole or its patch.</summary>
     PipeFlap,
 
+    /// <summary>Strip or gusset along the finished edge that lies on the ground.</summary>
+    GroundFlap,
+
+    /// <summary>Part of the bag that the cover is packed in.</summary>
+    Bag,
+
     /// <summary>Drawn elsewhere.</summary>
     Outside,
 }

@@ -154,6 +154,7 @@ internal static class SewingJobs
         var plan = SeamPlanner.Plan(job, shell, panels);
         var cut = HubStops.Shorten(job, shell, Subdivider.Cut(shell, plan, openings.Regions));
         var flat = PanelFlattener.Flatten(cut);
-        return PieceFinisher.Finish(job, shell, cut, flat, [.. WindowPieces.Make(job, openings.Windows), .. OpeningPieces.Make(job, openings, cut), .. PipePieces.Make(shell, plan, openings.Pipes), .. HubPatchPieces.Make(job, shell, cut), .. SplashBand.Make(job, shell, cut, flat)]);
+        ImmutableArray<AddedPiece> added = [.. WindowPieces.Make(job, openings.Windows), .. OpeningPieces.Make(job, openings, cut), .. PipePieces.Make(shell, plan, openings.Pipes), .. HubPatchPieces.Make(job, shell, cut), .. SplashBand.Make(job, shell, cut, flat), .. GroundFlap.Make(job, shell, cut)];
+        return PieceFinisher.Finish(job, shell, cut, flat, [.. added, .. BagPieces.Make(job, flat, added)]);
     }
 }

@@ -1,0 +1,141 @@
+using System;
+using System.Collections.Generic;
+using System.Collections.Immutable;
+using System.Linq;
+using CoverPattern.Patterns.Frames;
+using CoverPattern.Patterns.Jobs;
+using CoverPattern.Patterns.Openings;
+using CoverPattern.Patterns.Seams;
+using CoverPattern.Patterns.Shells;
+
+namespace CoverPattern.Patterns.Pieces;
+
+/// <summary>Makes the liner as a cover of its own, and joins its pieces to those of the cover: docs/designs/inner-shells.md tells why.</summary>
+public static class Liner
+{
+    /// <summary>What stands before every label of a liner, behind that of the cover.</summary>
+    public const char Letter = 'I';
+
+    // Cloth between the liner and what is before it must not touch (common practice, no source), millimetres.
+    private const double LeastGap = 25;
+
+    /// <summary>Whether a label, without or with its cover before it, is one of a liner.</summary>
+    /// <param name="label">Label of a piece.</param>
+    public static bool IsOf(string label)
+    {
+        ArgumentNullException.ThrowIfNull(label);
+        return label[label.LastIndexOf(' ') + 1] == Letter;
+    }
+
+    /// <summary>The liner of a job; null where none is wished.</summary>
+    /// <param name="job">The order.</param>
+    /// <param name="frame">The frame.</param>
+    /// <param name="openings">What was laid on the cover.</param>
+    public static LinerMaking? Make(Job job, Frame frame, OpeningLaying openings)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        ArgumentNullException.ThrowIfNull(frame);
+        ArgumentNullException.ThrowIfNull(openings);
+        if (job.Liner is not { } wish)
+        {
+            return null;
+        }
+
+        var (own, faults) = (LinerJob.Of(job, frame, openings), Wishes(job, frame, openings).ToList());
+        if (faults.Count > 0)
+        {
+            return Refused(faults);
+        }
+
+        var shell = ShellFitter.Fit(own, frame);
+        var panels = PanelPlanner.Plan(own, frame, shell);
+        var laid = OpeningLayer.Lay(own, frame, shell);
+        ImmutableArray<Region> regions = [.. laid.Regions, .. PipeHoles.Lay(new ClippedShell(shell), openings.Pipes, job.Ease, faults)];
+        faults.AddRange(panels.Faults.Concat(laid.Faults).Select(fault => fault with { Place = "liner", Said = $"{fault.Place}: {fault.Said}" }));
+        if (faults.Count > 0)
+        {
+            return Refused(faults);
+        }
+
+        var plan = SeamPlanner.Plan(own, shell, panels);
+        if (wish.RoofRow is { } row && HubLabels.EdgesByStrut(shell) is var edges && LinerJob.StrutsBelow(frame, row).Any(strut => plan.Edges[edges[strut]].Role != EdgeRole.Seam))
+        {
+            return Refused([new Fault("liner.roofRow", System.FormattableString.Invariant($"{row}, below which cloth goes over struts uncut"), "a row that begins at seams: panels of single facets or bands there")]);
+        }
+
+        var cut = Subdivider.Cut(shell, plan, regions);
+        var finishing = PieceFinisher.Finish(own, shell, cut, PanelFlattener.Flatten(cut));
+        return finishing.Faults.IsEmpty
+            ? new LinerMaking(Renamed(finishing.Set), []) { StandOffMm = shell.StandOffMm, Cut = cut }
+            : Refused(finishing.Faults.Select(fault => fault with { Place = "liner", Said = $"{fault.Place}: {fault.Said}" }));
+    }
+
+    /// <summary>Both sets as one, the liner's pieces behind those of their cover.</summary>
+    /// <param name="cover">Patterns and pieces of the covers.</param>
+    /// <param name="liner">Those of their liners.</param>
+    /// <param name="covers">Number of equal covers.</param>
+    public static PieceSet Join(PieceSet cover, PieceSet liner, int covers)
+    {
+        ArgumentNullException.ThrowIfNull(cover);
+        ArgumentNullException.ThrowIfNull(liner);
+        var (own, inner) = (cover.Pieces.Length / covers, liner.Pieces.Length / covers);
+        return cover with
+        {
+            Patterns = [.. cover.Patterns, .. liner.Patterns],
+            Pieces = [.. Enumerable.Range(0, covers).SelectMany(i => cover.Pieces.Skip(i * own).Take(own).Concat(liner.Pieces.Skip(i * inner).Take(inner)))],
+            Ties = [.. cover.Ties, .. liner.Ties],
+            ClipPatches = [.. cover.ClipPatches, .. liner.ClipPatches],
+        };
+    }
+
+    private static IEnumerable<Fault> Wishes(Job job, Frame frame, OpeningLaying openings)
+    {
+        if (job.StandOff.Millimetres - LinerJob.StandOffOf(job) < LeastGap)
+        {
+            yield return new Fault("liner.gap", job.Liner!.Gap.Typed, FormattableString.Invariant($"at least {LeastGap:0} mm between cover and liner"));
+        }
+
+        if (job.Panels.FirstOrDefault(panel => panel.Name.StartsWith(Letter)) is { } named)
+        {
+            yield return new Fault("panels", $"\"{named.Name}\"", $"a name that does not begin with {Letter}, the letter of the liner's pieces");
+        }
+
+        if (job.Liner!.RoofRow is { } row && (row < 2 || LinerJob.StrutsBelow(frame, row).IsEmpty || frame.Facets.All(facet => facet.Row < row)))
+        {
+            yield return new Fault("liner.roofRow", FormattableString.Invariant($"{row}"), FormattableString.Invariant($"a row over a ring of struts, 2 to {frame.Facets.Max(facet => facet.Row)}"));
+        }
+
+        string[] known = [.. openings.Windows.Select(window => window.Label), .. openings.Openings.Select(opening => opening.Label)];
+        foreach (var label in (job.Liner.Openings ?? []).Where(label => !known.Contains(label, StringComparer.Ordinal)))
+        {
+            yield return new Fault("liner.openings", $"\"{label}\"", "labels of the cover's windows and openings: " + (known.Length == 0 ? "the job has none" : string.Join(", ", known)));
+        }
+    }
+
+    private static LinerMaking Refused(IEnumerable<Fault> faults) => new(new PieceSet([], []), [.. faults]);
+
+    /// <summary>All labels with the liner's letter, but those of hubs.</summary>
+    private static PieceSet Renamed(PieceSet set) => new(
+        [.. set.Patterns.Select(pattern => pattern with { Id = Letter + pattern.Id, Runs = [.. pattern.Runs.Select(Renamed)], Cutouts = [.. pattern.Cutouts.Select(cutout => cutout with { Run = Renamed(cutout.Run) })] })],
+        [.. set.Pieces.Select(Renamed)])
+    {
+        Ties = [.. set.Ties.Select(tie => tie with { Arc = Letter + tie.Arc })],
+        ClipPatches = [.. set.ClipPatches.Select(patch => patch with { Label = Letter + patch.Label, Piece = Letter + patch.Piece })],
+    };
+
+    private static EdgeRun Renamed(EdgeRun run) => run with { ArcClass = Letter + run.ArcClass };
+
+    private static Piece Renamed(Piece piece) => piece with
+    {
+        Label = Behind(piece.Label),
+        Pattern = Letter + piece.Pattern,
+        Runs = [.. piece.Runs.Select(run => run with { Arc = Letter + run.Arc, Partner = run.Partner is { } partner ? partner with { Piece = Behind(partner.Piece) } : null })],
+        Facets = [.. piece.Facets.Select(facet => Letter + facet)],
+    };
+
+    private static string Behind(string label)
+    {
+        var at = label.LastIndexOf(' ') + 1;
+        return label[..at] + Letter + label[at..];
+    }
+}

@@ -64,14 +64,7 @@ internal static class MarkWords
     private static bool IsFree(Point2[] box, ImmutableArray<GridPoint> cloth, (Point2 From, Point2 To)[] lines, List<Point2[]> boxes) =>
         Array.TrueForAll(box, corner => ExactPredicates.Locate(cloth, Grid.ToSteps(corner)) > 0)
         && Edges(box).All(edge => Array.TrueForAll(lines, line => Segments.Distance(edge.From, edge.To, line.From, line.To) >= FromLines))
-        && boxes.TrueForAll(other => AreApart(box, other));
-
-    /// <summary>Whether two rectangles keep the distance, however they are turned.</summary>
-    private static bool AreApart(Point2[] box, Point2[] other) =>
-        Edges(box).All(edge => Edges(other).All(across => Segments.Distance(edge.From, edge.To, across.From, across.To) >= FromLines))
-        && !Holds(other, box[0]) && !Holds(box, other[0]);
-
-    private static bool Holds(Point2[] box, Point2 point) => Edges(box).All(edge => Point2.Cross(edge.To - edge.From, point - edge.From) > 0);
+        && boxes.TrueForAll(other => ConvexOutlines.KeepApart(box, other, FromLines));
 
     private static IEnumerable<(Point2 From, Point2 To)> Edges(Point2[] box) => box.Select((corner, i) => (corner, box[(i + 1) % box.Length]));
 }

@@ -44,25 +44,6 @@ internal sealed class TakenPlaces
     public bool IsFree(IReadOnlyList<Point2> corners)
     {
         var box = Rings.Bounds(corners);
-        return places.TrueForAll(place => place.Box.IsApartFrom(box) || AreApart(place.Corners, corners));
-    }
-
-    /// <summary>Two convex outlines are apart when the normal of one of their edges, or of two points, sees a gap between them.</summary>
-    internal static bool AreApart(IReadOnlyList<Point2> left, IReadOnlyList<Point2> right) =>
-        Axes(left).Concat(Axes(right)).Any(axis =>
-            left.Max(p => Point2.Dot(p, axis)) <= right.Min(p => Point2.Dot(p, axis))
-            || right.Max(p => Point2.Dot(p, axis)) <= left.Min(p => Point2.Dot(p, axis)));
-
-    private static IEnumerable<Point2> Axes(IReadOnlyList<Point2> corners)
-    {
-        for (var i = 0; i < corners.Count; i++)
-        {
-            var step = corners[(i + 1) % corners.Count] - corners[i];
-            yield return step.QuarterTurned();
-            if (corners.Count == 2)
-            {
-                yield return step;
-            }
-        }
+        return places.TrueForAll(place => place.Box.IsApartFrom(box) || ConvexOutlines.AreApart(place.Corners, corners));
     }
 }

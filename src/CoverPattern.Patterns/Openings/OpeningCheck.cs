@@ -38,7 +38,7 @@ internal sealed class OpeningCheck(Job job, ClippedShell surface, ImmutableArray
         Hold(opening, "the hub", HubGap(opening.Region) - job.StandOff.HubRadius.Millimetres - ring, gaps.Hub);
         Hold(opening, "the tube wall", TubeGap(opening.Region) - job.StandOff.TubeRadius.Millimetres - ring, gaps.Tube);
         var lowest = opening.Region.Rim.Min(LowestOf);
-        if (!opening.Region.ReachesHem)
+        if (!opening.Region.ReachesHem && opening.Wish.Kind == OpeningKind.Window)
         {
             Hold(opening, "the finished lower edge", lowest - ring, gaps.Hem);
         }

@@ -6,6 +6,7 @@ using System.Xml;
 using System.Xml.Linq;
 using CoverPattern.Files.Reports;
 using CoverPattern.Files.Surveys;
+using CoverPattern.Geometry;
 using CoverPattern.Patterns.Frames;
 using CoverPattern.Patterns.Jobs;
 
@@ -35,7 +36,7 @@ public class FramePaperTests
         {
             for (var j = 0; j < i; j++)
             {
-                Assert.True(TakenPlaces.AreApart(ReportPage.Box(boxes[i]), ReportPage.Box(boxes[j])), $"{boxes[i].Value} covers {boxes[j].Value}");
+                Assert.True(ConvexOutlines.AreApart(ReportPage.Box(boxes[i]), ReportPage.Box(boxes[j])), $"{boxes[i].Value} covers {boxes[j].Value}");
             }
         }
 
@@ -64,8 +65,8 @@ public class FramePaperTests
             Assert.True(bars.Length > 20 && texts.Length > 20);
             foreach (var (name, box) in texts)
             {
-                Assert.All(bars, bar => Assert.True(TakenPlaces.AreApart(bar, box), $"{name} lies over a bar"));
-                Assert.All(texts.Where(other => other.Name != name || other.Box != box), other => Assert.True(TakenPlaces.AreApart(other.Box, box), $"{name} lies over {other.Name}"));
+                Assert.All(bars, bar => Assert.True(ConvexOutlines.AreApart(bar, box), $"{name} lies over a bar"));
+                Assert.All(texts.Where(other => other.Name != name || other.Box != box), other => Assert.True(ConvexOutlines.AreApart(other.Box, box), $"{name} lies over {other.Name}"));
             }
         }
     }

@@ -1,6 +1,5 @@
 using System.Linq;
 using CoverPattern.Files.Results;
-using CoverPattern.Patterns.Jobs;
 using CoverPattern.Patterns.Pieces;
 
 namespace CoverPattern.Files.Reports;

@@ -15,7 +15,7 @@ internal static class LinerSection
         if (job.Liner is { } wish && result.Liner is { Cut: { } cut } liner)
         {
             page.Line("h2", "Liner");
-            page.Line("p", $"All its labels begin with {Liner.Letter}: {Liner.Letter}P1.07 hangs below facet F1.07. It is drawn seen from outside like everything else. Tie it at every hub; tick marks in the corners are its ties.");
+            page.Line("p", $"All its labels begin with {Liner.Letter}: {Liner.Letter}P1.07 hangs below facet F1.07. It is drawn seen from outside like everything else. Tie it at every hub; the marks in the corners of its pieces are its ties.");
             page.Table("facts", ["What", "Value", "Made of"],
             [
                 ["Cloth", wish.Cloth, "its own"],

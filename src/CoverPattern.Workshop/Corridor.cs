@@ -55,6 +55,7 @@ public static class Corridor
             .. SplashCheck.Faults(job, shell, openings.Windows),
             .. SplashCheck.LapFaults(job, shell, openings.Openings),
             .. VentSheet.Faults(job, openings),
+            .. InsulationPads.Faults(job, frame),
         ];
         if (!wrong.IsEmpty)
         {
@@ -71,6 +72,7 @@ public static class Corridor
             .. HubPatchPieces.Make(job, shell, cut),
             .. SplashBand.Make(job, shell, cut, flat),
             .. GroundFlap.Make(job, shell, cut),
+            .. InsulationPads.Make(job, frame, openings),
         ];
         if (BagPieces.Faults(job, added) is { IsEmpty: false } unknown)
         {
@@ -109,6 +111,7 @@ public static class Corridor
                     .Concat(HubPatchCheck.Notices(job, shell, cut))
                     .Concat(finishing.Notices)
                     .Concat(openings.Notices)
+                    .Concat(InsulationPads.Notices(job, frame, openings))
                     .Concat(LayNotices.Of(job, lays, set))
                     .Concat(Cautions.For(job, estimate))
                     .OrderByDescending(notice => notice.Level),

@@ -44,7 +44,7 @@ public static class JobReader
         var date = top.Take<DateOnly>("date", Values.Day);
         var covers = top.Take<int>("covers", Values.Whole);
         var frame = FrameReader.Read(top.Section("frame"), notes, beside);
-        var standOff = ReadStandOff(top.Section("standOff"), HasOpenings(top));
+        var standOff = ReadStandOff(top.Section("standOff"), HasOpenings(top) || top.States("insulation"));
         var ease = top.Take<double>("ease", Values.Ratio);
         var deck = DeckReader.Read(top.Section("deck"), notes);
         var skirt = ReadSkirt(top.Section("skirt"));
@@ -63,6 +63,7 @@ public static class JobReader
         var pipes = PipeReader.Read(top.Sections("pipes"), cloths, notes);
         var vents = top.States("vents") ? VentReader.Read(top.Section("vents"), notes) : null;
         var liner = top.States("liner") ? LinerReader.Read(top.Section("liner"), cloths, notes) : null;
+        var insulation = top.States("insulation") ? LinerReader.ReadInsulation(top.Section("insulation"), cloths, notes) : null;
         var flap = top.States("groundFlap") ? BagReader.ReadFlap(top.Section("groundFlap"), cloths, notes) : null;
         var bag = top.States("bag") ? BagReader.Read(top.Section("bag"), cloths, notes) : null;
         var notions = NotionReader.Read(top.Section("notions"), seam, hem, marks, openings);
@@ -85,6 +86,7 @@ public static class JobReader
             Pipes = pipes,
             Vents = vents,
             Liner = liner,
+            Insulation = insulation,
             GroundFlap = flap,
             Bag = bag,
             Clearances = clearances,

@@ -26,6 +26,7 @@ public static class ReportFile
         RowSection.Write(page, result);
         FrameSection.Write(page, result);
         CoverSection.Write(page, result);
+        LinerSection.Write(page, result);
         PipeSection.Write(page, result);
         PatternSection.Write(page, result);
         PieceSection.Write(page, result);

@@ -61,6 +61,9 @@ public sealed record Job(
     /// <summary>The inner shell; null without one.</summary>
     public LinerWish? Liner { get; init; }
 
+    /// <summary>Pads between the struts; null without them.</summary>
+    public InsulationWish? Insulation { get; init; }
+
     /// <summary>Strips along the finished edge that lie on the ground; null without them.</summary>
     public GroundFlapWish? GroundFlap { get; init; }
 

@@ -43,7 +43,7 @@ public static class OpeningLayer
         openings = [.. openings.Select(opening => ZipPlanner.Plan(job, surface, opening, faults))];
         ImmutableArray<LaidPipe> pipes = [.. job.Pipes.Select((wish, entry) => PipeLayer.Lay(surface, wish, entry, faults)).OfType<LaidPipe>()];
         var safe = new PipeCheck(job, frame, surface);
-        safe.Look(pipes, [.. windows.Select(window => (window.Label, window.Region, window.Wish.Ring.Millimetres)), .. openings.Select(opening => (opening.Label, opening.Region, opening.Wish.Lap.Millimetres))]);
+        safe.Look(pipes, [.. windows.Select(window => (window.Label, window.Region, window.Wish.Ring.Millimetres)), .. openings.Select(opening => (opening.Label, opening.Region, ReachOf(opening.Wish)))]);
         return new OpeningLaying(windows, [.. faults, .. check.Faults, .. fits.Faults, .. fills.Faults, .. safe.Faults], [.. check.Notices, .. fits.Notices, .. fills.Notices, .. safe.Notices]) { Openings = openings, Pipes = pipes };
 
         static (string Label, string Rim) Names(Shell shell, (int Face, int Entry, WindowWish Wish)[] wished, int index)
@@ -52,6 +52,15 @@ public static class OpeningLayer
             var label = "W" + shell.Faces[wished[index].Face].Label[1..] + (number > 1 ? string.Create(CultureInfo.InvariantCulture, $"-{number}") : string.Empty);
             return (label, "R" + (index + 1).ToString("D3", CultureInfo.InvariantCulture));
         }
+    }
+
+    /// <summary>How far what is sewn on round an opening reaches beyond its rim at most, millimetres.</summary>
+    private static double ReachOf(OpeningWish wish)
+    {
+        // A drip flap goes on beyond the jambs by as much as this, by the doors' page.
+        const double besideJambs = 100;
+        var drip = wish.Drip is { } flap ? Math.Max(besideJambs, flap.Millimetres) : 0;
+        return new[] { wish.Lap.Millimetres, wish.Ring?.Millimetres ?? 0, wish.Strip?.Millimetres ?? 0, wish.Webbing?.Millimetres ?? 0, drip }.Max();
     }
 
     private static LaidWindow Place(Shell shell, int face, int entry, WindowWish wish, (string Label, string Rim) names)

@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 using System.Collections.Immutable;
 using System.Linq;
 using CoverPattern.Geometry;
@@ -39,7 +40,7 @@ public static class BagPieces
 
         return
         [
-            .. added.Select(piece => piece.Cloth).Prepend(job.Cloths[0].Name).Distinct(StringComparer.Ordinal)
+            .. Packed(added).Select(piece => piece.Cloth).Prepend(job.Cloths[0].Name).Distinct(StringComparer.Ordinal)
                 .Select(name => (name, at: job.Cloths.Select((cloth, i) => (cloth, i)).First(entry => string.Equals(entry.cloth.Name, name, StringComparison.Ordinal))))
                 .Where(entry => entry.at.cloth.Thickness is null)
                 .Select(entry => new Fault(
@@ -81,8 +82,11 @@ public static class BagPieces
     {
         double ThicknessOf(string name) => job.Cloths.First(cloth => string.Equals(cloth.Name, name, StringComparison.Ordinal)).Thickness?.Millimetres ?? 0;
         var cover = panels.Sum(panel => Rings.SignedArea([.. panel.Outline.Select(edge => edge.From)])) * ThicknessOf(job.Cloths[0].Name);
-        return job.Bag!.Packing * (cover + added.Sum(piece => Rings.SignedArea(piece.Corners) * ThicknessOf(piece.Cloth)));
+        return job.Bag!.Packing * (cover + Packed(added).Sum(piece => Rings.SignedArea(piece.Corners) * ThicknessOf(piece.Cloth)));
     }
+
+    /// <summary>What goes into the bag beside the panels; insulation does not.</summary>
+    private static IEnumerable<AddedPiece> Packed(ImmutableArray<AddedPiece> added) => added.Where(piece => piece.Kind != PieceKind.Pad);
 
     /// <summary>From the front's upper edge down, along the bottom, up the back and over the top: that way runs the warp, +x; the bag's length lies across.</summary>
     private static AddedPiece Body(string cloth, double length, double width, double height)

@@ -40,6 +40,7 @@ internal static class LinerJob
             Clearances = new ClearanceWish(Mm(0), Mm(0), Mm(10), Mm(20), Mm(20), Mm(0)),
             Marks = new MarkWish(TieRule.Every, Mm(0), HubPatchPlace.None, default, default),
             Outside = [],
+            Insulation = null,
             GroundFlap = null,
             Bag = null,
             Vents = null,

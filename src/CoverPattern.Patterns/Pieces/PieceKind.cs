@@ -48,6 +48,9 @@ public enum PieceKind
     /// <summary>Strip or gusset along the finished edge that lies on the ground.</summary>
     GroundFlap,
 
+    /// <summary>Insulation between the struts of one facet.</summary>
+    Pad,
+
     /// <summary>Part of the bag that the cover is packed in.</summary>
     Bag,
 

@@ -24,6 +24,9 @@ internal sealed record OpeningOrder(string Facet, double Right, double Up, doubl
     /// <summary>Direction in which it is seen from outside, backward: out of the cover; null where that is square to the facet.</summary>
     internal SpacePoint? Along { get; init; }
 
+    /// <summary>Its middle in space, where that does not follow from the facet.</summary>
+    internal SpacePoint? Middle { get; init; }
+
     /// <summary>Kind of the piece that fills it.</summary>
     internal string FillKind { get; init; } = "pane";
 

@@ -154,7 +154,14 @@ internal static class SewingJobs
         var plan = SeamPlanner.Plan(job, shell, panels);
         var cut = HubStops.Shorten(job, shell, Subdivider.Cut(shell, plan, openings.Regions));
         var flat = PanelFlattener.Flatten(cut);
-        ImmutableArray<AddedPiece> added = [.. WindowPieces.Make(job, openings.Windows), .. OpeningPieces.Make(job, openings, cut), .. PipePieces.Make(shell, plan, openings.Pipes), .. HubPatchPieces.Make(job, shell, cut), .. SplashBand.Make(job, shell, cut, flat), .. GroundFlap.Make(job, shell, cut)];
-        return PieceFinisher.Finish(job, shell, cut, flat, [.. added, .. BagPieces.Make(job, flat, added)]);
+        ImmutableArray<AddedPiece> added = [.. WindowPieces.Make(job, openings.Windows), .. OpeningPieces.Make(job, openings, cut), .. PipePieces.Make(shell, plan, openings.Pipes), .. HubPatchPieces.Make(job, shell, cut), .. SplashBand.Make(job, shell, cut, flat), .. GroundFlap.Make(job, shell, cut), .. InsulationPads.Make(job, frame, openings)];
+        var finishing = PieceFinisher.Finish(job, shell, cut, flat, [.. added, .. BagPieces.Make(job, flat, added)]);
+        if (Liner.Make(job, frame, openings) is { } liner)
+        {
+            Assert.Empty(liner.Faults);
+            return finishing with { Set = Liner.Join(finishing.Set, liner.Set, job.Covers) };
+        }
+
+        return finishing;
     }
 }

@@ -81,7 +81,7 @@ internal static class TrueOpening
     internal static SpacePoint MiddleOf(TrueCover cover, OpeningOrder order)
     {
         var (anchor, corner) = (cover.Faces[order.Facet], AnchorOf(cover, order)[0]);
-        return anchor.Corners[0] - (corner.X * anchor.Round) - (corner.Y * anchor.Outward.Cross(anchor.Round));
+        return order.Middle ?? anchor.Corners[0] - (corner.X * anchor.Round) - (corner.Y * anchor.Outward.Cross(anchor.Round));
     }
 
     /// <summary>All faces that look along a direction, seen against it about a point.</summary>

@@ -51,6 +51,7 @@ public static class Corridor
             .. openings.Faults,
             .. OpeningSeamCheck.Faults(job, shell, plan, openings.Windows),
             .. OpeningSeamCheck.Faults(job, shell, plan, openings.Openings),
+            .. OpeningSeamCheck.Faults(plan, openings.Slits),
             .. PipeSeamCheck.Faults(job, shell, plan, openings.Pipes),
             .. SplashCheck.Faults(job, shell, openings.Windows),
             .. SplashCheck.LapFaults(job, shell, openings.Openings),
@@ -61,7 +62,7 @@ public static class Corridor
             return new WorkshopOutcome(null, wrong);
         }
 
-        var cut = HubStops.Shorten(job, shell, Subdivider.Cut(shell, plan, openings.Regions));
+        var cut = HubStops.Shorten(job, shell, SurfaceDrawing.On(Subdivider.Cut(shell, plan, openings.Regions), openings.Lines));
         var flat = PanelFlattener.Flatten(cut);
         ImmutableArray<AddedPiece> added =
         [

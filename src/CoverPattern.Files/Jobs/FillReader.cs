@@ -18,6 +18,16 @@ internal static class FillReader
     internal static OpeningWish Read(OpeningWish wish, JobSection section, ImmutableArray<Cloth> cloths, JobNotes notes)
     {
         var kind = section.States("kind") ? section.Take<OpeningKind>("kind", Values.Word) : OpeningKind.Window;
+        if ((kind == OpeningKind.Slit) != (wish.Outline.Form == OutlineForm.Line) && notes.AreClean(section.PlaceOf("outline"), section.PlaceOf("kind")))
+        {
+            notes.Refuse(section.PlaceOf("kind"), $"\"{(kind == OpeningKind.BaseVent ? "baseVent" : kind.ToString().ToLowerInvariant())}\" with the outline \"{wish.Outline.Form.ToString().ToLowerInvariant()}\"", "\"slit\" with the outline \"line\", and no other with it");
+        }
+
+        if (kind == OpeningKind.Slit)
+        {
+            return ReadSlit(wish, section, notes);
+        }
+
         var hasFlap = kind != OpeningKind.Window;
         foreach (var key in (hasFlap ? OfWindows : OfFlaps).Where(section.States))
         {
@@ -47,6 +57,19 @@ internal static class FillReader
         };
         Check(wish, section, notes);
         return wish;
+    }
+
+    private static OpeningWish ReadSlit(OpeningWish wish, JobSection section, JobNotes notes)
+    {
+        foreach (var key in (string[])[.. OfWindows, .. OfFlaps, "screen", "held", "lap", "drip", "seams"])
+        {
+            if (section.States(key))
+            {
+                notes.Refuse(section.PlaceOf(key), "stated", "nothing fills a slit: it has a zip, and a strip over it");
+            }
+        }
+
+        return wish with { Kind = OpeningKind.Slit, Held = JoinKind.Zip, Strip = Width("strip", section, "80 mm") };
     }
 
     /// <summary>Whether any part lies behind the rim or in a pocket.</summary>

@@ -11,4 +11,7 @@ public enum OpeningKind
 
     /// <summary>From the finished edge up, to let air in; filled by a flap that rolls up.</summary>
     BaseVent,
+
+    /// <summary>A line along which the cover is cut and closed by a zip.</summary>
+    Slit,
 }

@@ -52,5 +52,5 @@ public sealed record OpeningWish(OutlineWish Outline, OpeningPlace Place, Laying
     public bool IsSeamed { get; init; }
 
     /// <summary>Whether any part of it opens and closes by a zip.</summary>
-    public bool HasZips => Held == JoinKind.Zip && (Sheet ?? Screen ?? Flap) is not null;
+    public bool HasZips => Held == JoinKind.Zip && (Kind == OpeningKind.Slit || (Sheet ?? Screen ?? Flap) is not null);
 }

@@ -58,6 +58,11 @@ internal sealed class FillCheck(Job job, Frame frame, ClippedShell surface)
                 $"The strip over the zips of {opening.Label} is {strip.Typed} wide; {LeastStrip:0} mm cover a No. 10 zip and 12 mm on both sides (common practice, no source). Rain blows in beside a narrower one.")));
         }
 
+        if (wish.Drip is not null && opening.Lines.IsEmpty)
+        {
+            Notices.Add(new Notice(NoticeLevel.Warning, "drip-not-drawn", opening.Label, $"Where the drip flap of {opening.Label} is stitched on is not drawn: a hub or the edge of the cover is in the way, or whole facets are opened. Set it by hand, level, {OpeningPlacer.DripAbove:0} mm above the opening."));
+        }
+
         if (opening.Wish.HasZips && wish.Strip is null)
         {
             Notices.Add(new Notice(NoticeLevel.Warning, "zip-open-to-rain", opening.Label, $"The zips of {opening.Label} have no strip over them: a zip lets driving rain through."));

@@ -29,11 +29,21 @@ public static class OpeningFittings
     {
         ArgumentNullException.ThrowIfNull(job);
         ArgumentNullException.ThrowIfNull(openings);
-        return [.. openings.Openings.SelectMany(opening => Of(job, opening, [.. added.Where(piece => Belongs(piece, opening))]))];
+        return
+        [
+            .. openings.Openings.SelectMany(opening => Of(job, opening, [.. added.Where(piece => Belongs(piece, opening.Label))])),
+            .. openings.Slits.SelectMany(slit => Of(job, slit, [.. added.Where(piece => Belongs(piece, slit.Label))])),
+        ];
     }
 
-    private static bool Belongs(AddedPiece piece, LaidOpening opening) =>
-        piece.Label.StartsWith(opening.Label, StringComparison.Ordinal) && piece.Label.Length > opening.Label.Length && !char.IsAsciiDigit(piece.Label[opening.Label.Length]);
+    private static bool Belongs(AddedPiece piece, string opening) =>
+        piece.Label.StartsWith(opening, StringComparison.Ordinal) && piece.Label.Length > opening.Length && !char.IsAsciiDigit(piece.Label[opening.Length]);
+
+    private static IEnumerable<Fitting> Of(Job job, LaidSlit slit, AddedPiece[] strips) =>
+    [
+        new Fitting(Fitting.Zip, slit.Label, slit.Label + "z1", slit.LengthMm, 0),
+        .. strips.Select(strip => new Fitting(Fitting.HookLoop, slit.Label, strip.Label, strip.LengthOf(2), job.Notions.HookLoop.Millimetres)),
+    ];
 
     private static IEnumerable<Fitting> Of(Job job, LaidOpening opening, AddedPiece[] pieces)
     {

@@ -46,6 +46,26 @@ public class FillReaderTests
         Assert.DoesNotContain(job.Assumed, assumption => assumption.Place is "openings[0].lap" or "openings[0].strip" or "openings[0].drip");
     }
 
+    [Fact]
+    public void Read_Slit_IsALineWithZipAndStrip()
+    {
+        var job = Read("\"kind\": \"slit\", \"outline\": \"line\", \"height\": \"1.2 m\", \"facet\": \"F1.04\", \"turned\": 90").Job!;
+
+        var slit = Assert.Single(job.Openings);
+        Assert.Equal((OpeningKind.Slit, OutlineForm.Line, 1200.0, 80.0, true), (slit.Kind, slit.Outline.Form, slit.Outline.Height.Millimetres, slit.Strip!.Value.Millimetres, slit.HasZips));
+    }
+
+    [Theory]
+    [InlineData("\"kind\": \"slit\", \"outline\": \"circle\", \"width\": 500, \"facet\": \"F1.04\"", "openings[0].kind", "\"slit\" with the outline \"circle\"")]
+    [InlineData("\"outline\": \"line\", \"height\": 500, \"facet\": \"F1.04\"", "openings[0].kind", "\"window\" with the outline \"line\"")]
+    [InlineData("\"kind\": \"slit\", \"outline\": \"line\", \"height\": 500, \"facet\": \"F1.04\", \"screen\": \"mesh\"", "openings[0].screen", "stated")]
+    public void Read_WrongSlit_IsAFaultAtItsPlace(string opening, string place, string said)
+    {
+        var fault = Assert.Single(Read(opening).Faults);
+
+        Assert.Equal((place, said), (fault.Place, fault.Said));
+    }
+
     [Theory]
     [InlineData("\"kind\": \"door\", \"sheet\": \"clear\"", "openings[0].sheet", "stated")]
     [InlineData("\"flap\": \"canvas\"", "openings[0].flap", "stated")]

@@ -52,6 +52,7 @@ public static class Corridor
             .. OpeningSeamCheck.Faults(job, shell, plan, openings.Windows),
             .. OpeningSeamCheck.Faults(job, shell, plan, openings.Openings),
             .. OpeningSeamCheck.Faults(plan, openings.Slits),
+            .. SeamZipCheck.Faults(job, shell, plan, openings),
             .. PipeSeamCheck.Faults(job, shell, plan, openings.Pipes),
             .. SplashCheck.Faults(job, shell, openings.Windows),
             .. SplashCheck.LapFaults(job, shell, openings.Openings),

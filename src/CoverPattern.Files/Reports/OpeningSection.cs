@@ -45,9 +45,9 @@ internal static class OpeningSection
         ];
     }
 
-    private static string What(OpeningWish wish) => (wish.Kind == OpeningKind.BaseVent ? "base vent" : Printed.Word(wish.Kind))
+    private static string What(OpeningWish wish) => (wish.Kind switch { OpeningKind.BaseVent => "base vent", OpeningKind.HighVent => "high vent", _ => Printed.Word(wish.Kind) })
         + (wish.Held == JoinKind.Sewn ? ", sewn in" : $", by {(wish.Held == JoinKind.HookLoop ? "hook and loop" : Printed.Word(wish.Held))}")
-        + (wish.Flap is null ? string.Empty : $", opens {Printed.Word(wish.Opens)}");
+        + (wish.Flap is null || wish.Kind == OpeningKind.HighVent ? string.Empty : $", opens {Printed.Word(wish.Opens)}");
 
     /// <summary>Labels of the pieces of the first cover that are no part of the cloth round the opening.</summary>
     private static IEnumerable<string> Pieces(Result result, string opening) => result.Pieces.Pieces

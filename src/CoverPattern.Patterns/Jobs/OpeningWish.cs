@@ -39,6 +39,9 @@ public sealed record OpeningWish(OutlineWish Outline, OpeningPlace Place, Laying
     /// <summary>Finished width of the flap over its upper edge that sheds rain; null without one.</summary>
     public Measure? Drip { get; init; }
 
+    /// <summary>How far the lower edge of the hood over it stands off; null without a hood.</summary>
+    public Measure? Hood { get; init; }
+
     /// <summary>Finished height of the strip across its foot; null without one.</summary>
     public Measure? Threshold { get; init; }
 

@@ -54,13 +54,13 @@ internal static class OpeningPlacer
         var carried = wish.Laid == LayingRule.Projected ? null : Carry(surface, centre, plane, outline);
         if (carried is { IsLaid: true })
         {
-            return Make(surface, (entry, wish), (centre, up), carried, isCarried: true) with { Lines = DripLine(surface, centre, plane, (wish, outline), null) };
+            return Make(surface, (entry, wish), (centre, up), carried, isCarried: true) with { Lines = LinesOf(surface, centre, plane, (wish, outline), null) };
         }
 
         var laid = wish.Laid == LayingRule.Carried ? carried! : Project(surface, centre, plane, outline);
         if (laid.IsLaid && !laid.ComesBack)
         {
-            return Make(surface, (entry, wish), (centre, up), laid, isCarried: false) with { Lines = DripLine(surface, centre, plane, (wish, outline), ViewOf(surface, centre, plane)) };
+            return Make(surface, (entry, wish), (centre, up), laid, isCarried: false) with { Lines = LinesOf(surface, centre, plane, (wish, outline), ViewOf(surface, centre, plane)) };
         }
 
         faults.Add(Refusal(entry, wish, laid));
@@ -80,10 +80,18 @@ internal static class OpeningPlacer
         return hubs.IsEmpty ? laid : laid with { Rim = [], Where = string.Join(", ", hubs) };
     }
 
-    /// <summary>Where a drip flap is stitched on: level, above the highest point of the outline, beyond it on both sides.</summary>
-    private static ImmutableArray<SurfaceLine> DripLine(
+    /// <summary>Where a drip flap is stitched on, level, above the highest point of the outline and beyond it on both sides; where a hood is, on three sides.</summary>
+    private static ImmutableArray<SurfaceLine> LinesOf(
         ClippedShell surface, SurfacePoint centre, PlaneMap plane, (OpeningWish Wish, ImmutableArray<Point2> Outline) of, Func<int, PlaneMap?>? seen)
     {
+        var walk = new SurfaceWalk(surface, centre.Face, centre.At, plane, seen);
+        if (HoodShape.Of(of.Wish) is { } hood)
+        {
+            Point2[] corners = [hood.Low, new(hood.Low.X, hood.High.Y), hood.High, new(hood.High.X, hood.Low.Y)];
+            var sides = Enumerable.Range(0, 3).Select(i => SurfaceLines.Draw(walk, corners[i], corners[i + 1], SurfaceLine.Hood).Lines).ToArray();
+            return sides.Any(side => side.IsEmpty) ? [] : [.. sides.SelectMany(side => side)];
+        }
+
         if (of.Wish.Drip is null)
         {
             return [];
@@ -91,7 +99,7 @@ internal static class OpeningPlacer
 
         var top = of.Outline.Max(point => point.Y) + DripAbove;
         var (left, right) = (of.Outline.Min(point => point.X) - DripBeyond, of.Outline.Max(point => point.X) + DripBeyond);
-        return SurfaceLines.Draw(new SurfaceWalk(surface, centre.Face, centre.At, plane, seen), new Point2(left, top), new Point2(right, top), SurfaceLine.Drip).Lines;
+        return SurfaceLines.Draw(walk, new Point2(left, top), new Point2(right, top), SurfaceLine.Drip).Lines;
     }
 
     private static RimLaying Project(ClippedShell surface, SurfacePoint centre, PlaneMap plane, ImmutableArray<Point2> outline) =>
@@ -147,7 +155,7 @@ internal static class OpeningPlacer
     {
         var wish = of.Wish;
         var label = string.Create(CultureInfo.InvariantCulture, $"O{of.Entry + 1}");
-        var region = new Region(label, Purpose, centre.At, centre.Up, wish.TurnUnder.Millimetres, laid.Rim) { RingMm = wish.Ring?.Millimetres ?? 0 };
+        var region = new Region(label, Purpose, centre.At, centre.Up, wish.TurnUnder.Millimetres, laid.Rim) { RingMm = wish.Ring?.Millimetres ?? (wish.Hood is null ? 0 : HoodShape.Beyond) };
         var hubs = HubsInside.Of(surface, region);
 
         // Cloth does not lie flat round a hub: there a flap is made up as the cover is.

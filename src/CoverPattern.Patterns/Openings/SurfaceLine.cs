@@ -16,6 +16,9 @@ public sealed record SurfaceLine(int Face, Point2 From, Point2 To, string Purpos
     /// <summary>Purpose of the line to which the upper edge of a drip flap is stitched.</summary>
     public const string Drip = "drip flap";
 
+    /// <summary>Purpose of the lines along which a hood is sewn on.</summary>
+    public const string Hood = "hood";
+
     /// <summary>Its length, millimetres.</summary>
     public double Length => Point2.Distance(From, To);
 }

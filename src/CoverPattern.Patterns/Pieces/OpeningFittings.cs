@@ -54,7 +54,7 @@ public static class OpeningFittings
         return
         [
             .. zips,
-            .. held > 0 ? OpeningPart.Of(opening.Wish).Select(part => Make(Fitting.HookLoop, opening.Label + part.Letter, held, hooks)) : [],
+            .. held > 0 ? OpeningPart.Of(opening.Wish).Where(part => !part.IsFixed).Select(part => Make(Fitting.HookLoop, opening.Label + part.Letter, held, hooks)) : [],
             .. pieces.Where(piece => StripPieces.IsOverZip(piece.Label)).Select(piece => Make(Fitting.HookLoop, piece.Label, piece.LengthOf(2), hooks)),
             .. opening.Wish.Threshold is { } threshold ? [Make(Fitting.HookLoop, opening.Label + StripPieces.Threshold, 2 * threshold.Millimetres, hooks)] : Array.Empty<Fitting>(),
             .. pieces.Where(piece => piece.Kind is PieceKind.Pane or PieceKind.Screen).Select(piece => (piece, Bound: Bound(piece))).Where(entry => entry.Bound > 0)

@@ -47,6 +47,14 @@ public class FillReaderTests
     }
 
     [Fact]
+    public void Read_HighVent_HasScreenHoodAndFlap()
+    {
+        var vent = Assert.Single(Read(Place + "\"kind\": \"highVent\", \"screen\": \"mesh\"").Job!.Openings);
+
+        Assert.Equal((OpeningKind.HighVent, JoinKind.HookLoop, "canvas", "mesh", 150.0, 40.0), (vent.Kind, vent.Held, vent.Flap, vent.Screen, vent.Hood!.Value.Millimetres, vent.Lap.Millimetres));
+    }
+
+    [Fact]
     public void Read_Slit_IsALineWithZipAndStrip()
     {
         var job = Read("\"kind\": \"slit\", \"outline\": \"line\", \"height\": \"1.2 m\", \"facet\": \"F1.04\", \"turned\": 90").Job!;
@@ -74,6 +82,10 @@ public class FillReaderTests
     [InlineData("\"kind\": \"baseVent\", \"doubled\": [\"H0.02-H1.01\"]", "openings[0].doubled", "stated")]
     [InlineData("\"kind\": \"door\", \"held\": \"sewn\"", "openings[0].held", "\"sewn\"")]
     [InlineData("\"kind\": \"door\", \"held\": \"hookLoop\", \"opens\": \"middle\"", "openings[0].opens", "\"middle\" held by hook and loop")]
+    [InlineData("\"kind\": \"highVent\"", "openings[0].screen", "nothing")]
+    [InlineData("\"kind\": \"highVent\", \"screen\": \"mesh\", \"held\": \"zip\"", "openings[0].held", "\"zip\"")]
+    [InlineData("\"kind\": \"highVent\", \"screen\": \"mesh\", \"drip\": 80", "openings[0].drip", "stated")]
+    [InlineData("\"sheet\": \"clear\", \"hood\": 80", "openings[0].hood", "stated")]
     [InlineData("\"kind\": \"gate\"", "openings[0].kind", "\"gate\"")]
     [InlineData("\"held\": \"zip\"", "openings[0].held", "stated")]
     [InlineData("\"sheet\": \"clear\", \"held\": \"zip\", \"lap\": 20", "openings[0].lap", "a lap beside a zip")]

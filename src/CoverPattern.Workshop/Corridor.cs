@@ -51,6 +51,8 @@ public static class Corridor
             .. openings.Faults,
             .. OpeningSeamCheck.Faults(job, shell, plan, openings.Windows),
             .. OpeningSeamCheck.Faults(job, shell, plan, openings.Openings),
+            .. OpeningSeamCheck.Faults(plan, openings.Slits),
+            .. SeamZipCheck.Faults(job, shell, plan, openings),
             .. PipeSeamCheck.Faults(job, shell, plan, openings.Pipes),
             .. SplashCheck.Faults(job, shell, openings.Windows),
             .. SplashCheck.LapFaults(job, shell, openings.Openings),
@@ -62,7 +64,7 @@ public static class Corridor
             return new WorkshopOutcome(null, wrong);
         }
 
-        var cut = HubStops.Shorten(job, shell, Subdivider.Cut(shell, plan, openings.Regions));
+        var cut = HubStops.Shorten(job, shell, SurfaceDrawing.On(Subdivider.Cut(shell, plan, openings.Regions), openings.Lines));
         var flat = PanelFlattener.Flatten(cut);
         ImmutableArray<AddedPiece> added =
         [

@@ -13,11 +13,32 @@ internal static class FillReader
 
     private static readonly string[] OfWindows = ["sheet", "ring"];
     private static readonly string[] OfFlaps = ["flap", "opens", "threshold", "webbing", "doubled"];
+    private static readonly string[] NotUnderHoods = ["sheet", "ring", "opens", "strip", "drip", "threshold", "webbing", "doubled", "seams"];
 
     /// <summary>The wish with all that fills its opening.</summary>
     internal static OpeningWish Read(OpeningWish wish, JobSection section, ImmutableArray<Cloth> cloths, JobNotes notes)
     {
         var kind = section.States("kind") ? section.Take<OpeningKind>("kind", Values.Word) : OpeningKind.Window;
+        if ((kind == OpeningKind.Slit) != (wish.Outline.Form == OutlineForm.Line) && notes.AreClean(section.PlaceOf("outline"), section.PlaceOf("kind")))
+        {
+            notes.Refuse(section.PlaceOf("kind"), $"\"{(WordOf(kind))}\" with the outline \"{wish.Outline.Form.ToString().ToLowerInvariant()}\"", "\"slit\" with the outline \"line\", and no other with it");
+        }
+
+        if (kind == OpeningKind.Slit)
+        {
+            return ReadSlit(wish, section, notes);
+        }
+
+        if (kind == OpeningKind.HighVent)
+        {
+            return ReadHighVent(wish, section, cloths, notes);
+        }
+
+        if (section.States("hood"))
+        {
+            notes.Refuse(section.PlaceOf("hood"), "stated", "of high vents only");
+        }
+
         var hasFlap = kind != OpeningKind.Window;
         foreach (var key in (hasFlap ? OfWindows : OfFlaps).Where(section.States))
         {
@@ -47,6 +68,55 @@ internal static class FillReader
         };
         Check(wish, section, notes);
         return wish;
+    }
+
+    private static string WordOf(OpeningKind kind) => char.ToLowerInvariant(kind.ToString()[0]) + kind.ToString()[1..];
+
+    private static OpeningWish ReadHighVent(OpeningWish wish, JobSection section, ImmutableArray<Cloth> cloths, JobNotes notes)
+    {
+        foreach (var key in NotUnderHoods.Where(section.States))
+        {
+            notes.Refuse(section.PlaceOf(key), "stated", "nothing of the kind: a high vent has a hood, a screen, and a flap inside");
+        }
+
+        if (!section.States("screen"))
+        {
+            notes.Refuse(section.PlaceOf("screen"), "nothing", "required of a high vent: the name of one of the cloths");
+        }
+
+        if (wish.Outline.Form == OutlineForm.Facets)
+        {
+            notes.Refuse(section.PlaceOf("outline"), "\"facets\"", "an outline with a width and a height: a hood is sewn on round its box");
+        }
+
+        var held = section.States("held") ? section.Take<JoinKind>("held", Values.Word) : JoinKind.HookLoop;
+        if (held != JoinKind.HookLoop)
+        {
+            notes.Refuse(section.PlaceOf("held"), $"\"{held.ToString().ToLowerInvariant()}\"", "\"hookLoop\": the flap is closed from inside");
+        }
+
+        return wish with
+        {
+            Kind = OpeningKind.HighVent,
+            Screen = section.States("screen") ? WindowReader.Cloth("screen", section, cloths, notes) : null,
+            Flap = (section.States("flap") ? WindowReader.Cloth("flap", section, cloths, notes) : null) ?? (cloths.IsEmpty ? null : cloths[0].Name),
+            Held = JoinKind.HookLoop,
+            Hood = section.Take<Measure>("hood", Values.Length),
+            Lap = section.Take<Measure>("lap", Values.Length, "40 mm"),
+        };
+    }
+
+    private static OpeningWish ReadSlit(OpeningWish wish, JobSection section, JobNotes notes)
+    {
+        foreach (var key in (string[])[.. OfWindows, .. OfFlaps, "screen", "held", "lap", "drip", "seams", "hood"])
+        {
+            if (section.States(key))
+            {
+                notes.Refuse(section.PlaceOf(key), "stated", "nothing fills a slit: it has a zip, and a strip over it");
+            }
+        }
+
+        return wish with { Kind = OpeningKind.Slit, Held = JoinKind.Zip, Strip = Width("strip", section, "80 mm") };
     }
 
     /// <summary>Whether any part lies behind the rim or in a pocket.</summary>

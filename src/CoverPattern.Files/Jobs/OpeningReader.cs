@@ -22,6 +22,7 @@ internal static class OpeningReader
         [OutlineForm.Regular] = ["width", "sides"],
         [OutlineForm.Polygon] = ["points"],
         [OutlineForm.Facets] = ["facets", "margin"],
+        [OutlineForm.Line] = ["height"],
     };
 
     private static readonly string[] Sizes = ["width", "height", "corner", "sides", "points", "facets", "margin"];

@@ -13,7 +13,7 @@ internal static class OpeningSection
     public static void Write(PageWriter page, Result result)
     {
         var openings = result.Job.Openings;
-        if (openings.All(opening => (opening.Sheet ?? opening.Screen ?? opening.Flap) is null))
+        if (openings.All(opening => opening.Kind != OpeningKind.Slit && (opening.Sheet ?? opening.Screen ?? opening.Flap) is null))
         {
             return;
         }
@@ -26,6 +26,7 @@ internal static class OpeningSection
             "One cover. Cover and part bear the same ticks along a zip: lay tick on tick, or the sides end up unlike. Each zip gets a stop at both ends of its sewn length; what is bought is longer. "
             + "A zip at one jamb of a door ends at its foot; sliders run on both sides of the tape. Sheet and screen of one opening are equal: either goes in. "
             + "Strips over zips are stitched to the cover along edge 1-2 outside the zip, teeth under their middle, and held on the part by hook and loop. Drip flaps (d) are stitched to the cover along edge 1-2, level, 20 mm above the opening, their middle over the highest point of the rim; they hang over it. "
+            + "The line of a drip flap is drawn on the cover. Slits are cut along their line to 15 mm short of its ends, from there into the corners of the zip's width; the cloth is turned back beside the teeth. "
             + "Thresholds (t) stand inside behind the flap, held at both jambs by hook and loop (common practice, no source).",
             ("class", "small"));
     }
@@ -44,9 +45,9 @@ internal static class OpeningSection
         ];
     }
 
-    private static string What(OpeningWish wish) => (wish.Kind == OpeningKind.BaseVent ? "base vent" : Printed.Word(wish.Kind))
+    private static string What(OpeningWish wish) => (wish.Kind switch { OpeningKind.BaseVent => "base vent", OpeningKind.HighVent => "high vent", _ => Printed.Word(wish.Kind) })
         + (wish.Held == JoinKind.Sewn ? ", sewn in" : $", by {(wish.Held == JoinKind.HookLoop ? "hook and loop" : Printed.Word(wish.Held))}")
-        + (wish.Flap is null ? string.Empty : $", opens {Printed.Word(wish.Opens)}");
+        + (wish.Flap is null || wish.Kind == OpeningKind.HighVent ? string.Empty : $", opens {Printed.Word(wish.Opens)}");
 
     /// <summary>Labels of the pieces of the first cover that are no part of the cloth round the opening.</summary>
     private static IEnumerable<string> Pieces(Result result, string opening) => result.Pieces.Pieces

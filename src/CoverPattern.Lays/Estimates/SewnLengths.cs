@@ -23,6 +23,7 @@ internal sealed record SewnLengths(
     internal const string LinerEdge = "liner edge";
     internal const string Ground = "ground flap";
     internal const string Bag = "bag";
+    internal const string Hood = "hood";
 
     internal static SewnLengths Of(Dictionary<string, Pattern> patterns, IReadOnlyCollection<Piece> cover)
     {
@@ -53,14 +54,14 @@ internal sealed record SewnLengths(
             }
         }
 
-        if (pattern.Kind is not (PieceKind.WindowRing or PieceKind.Strip or PieceKind.CoverStrip))
+        if (pattern.Kind is not (PieceKind.WindowRing or PieceKind.Strip or PieceKind.CoverStrip or PieceKind.Hood))
         {
             yield break;
         }
 
         foreach (var run in pattern.Runs.Where(run => run.Role is EdgeRole.Turned or EdgeRole.Hemmed))
         {
-            yield return (pattern.Kind switch { PieceKind.WindowRing => Ring, PieceKind.CoverStrip => Strip, _ => Splash }, run.LengthMm);
+            yield return (pattern.Kind switch { PieceKind.WindowRing => Ring, PieceKind.CoverStrip => Strip, PieceKind.Hood => Hood, _ => Splash }, run.LengthMm);
         }
 
         // The rim is turned under and stitched on the ring, and on the cover under it.

@@ -11,4 +11,10 @@ public enum OpeningKind
 
     /// <summary>From the finished edge up, to let air in; filled by a flap that rolls up.</summary>
     BaseVent,
+
+    /// <summary>Closed rim under a hood; a screen is sewn in, a flap inside closes it.</summary>
+    HighVent,
+
+    /// <summary>A line along which the cover is cut and closed by a zip.</summary>
+    Slit,
 }

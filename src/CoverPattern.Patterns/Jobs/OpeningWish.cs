@@ -39,6 +39,9 @@ public sealed record OpeningWish(OutlineWish Outline, OpeningPlace Place, Laying
     /// <summary>Finished width of the flap over its upper edge that sheds rain; null without one.</summary>
     public Measure? Drip { get; init; }
 
+    /// <summary>How far the lower edge of the hood over it stands off; null without a hood.</summary>
+    public Measure? Hood { get; init; }
+
     /// <summary>Finished height of the strip across its foot; null without one.</summary>
     public Measure? Threshold { get; init; }
 
@@ -52,5 +55,5 @@ public sealed record OpeningWish(OutlineWish Outline, OpeningPlace Place, Laying
     public bool IsSeamed { get; init; }
 
     /// <summary>Whether any part of it opens and closes by a zip.</summary>
-    public bool HasZips => Held == JoinKind.Zip && (Sheet ?? Screen ?? Flap) is not null;
+    public bool HasZips => Held == JoinKind.Zip && (Kind == OpeningKind.Slit || (Sheet ?? Screen ?? Flap) is not null);
 }

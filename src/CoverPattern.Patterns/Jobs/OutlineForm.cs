@@ -23,4 +23,7 @@ public enum OutlineForm
 
     /// <summary>Whole facets, less a margin all round.</summary>
     Facets,
+
+    /// <summary>An upright straight line: a slit.</summary>
+    Line,
 }

@@ -10,7 +10,7 @@ public sealed record OutlineWish(OutlineForm Form)
     /// <summary>Width; diameter of a circle, and of the circle through the corners of a regular polygon.</summary>
     public Measure Width { get; init; }
 
-    /// <summary>Height of rectangle, rounded rectangle and arch.</summary>
+    /// <summary>Height of rectangle, rounded rectangle and arch; length of a line.</summary>
     public Measure Height { get; init; }
 
     /// <summary>Radius of a rounded rectangle's corners.</summary>

@@ -14,6 +14,9 @@ public sealed record SeamWish(MakeUp MakeUp)
     /// <summary>Seams made otherwise; of two that name one seam the later holds.</summary>
     public ImmutableArray<SeamChoice> Others { get; init; } = [];
 
+    /// <summary>Zips that take a part of a seam each.</summary>
+    public ImmutableArray<SeamZip> Zips { get; init; } = [];
+
     /// <summary>The seam that is sewn last; null where none is kept open.</summary>
     public ClosingWish? Closing { get; init; }
 
@@ -23,7 +26,7 @@ public sealed record SeamWish(MakeUp MakeUp)
         MakeUp[] stated = [.. Others.Select(other => other.MakeUp).Prepend(MakeUp).DistinctBy(makeUp => makeUp.Name, StringComparer.Ordinal)];
         var plain = StopAtHubs ? stated.Where(makeUp => makeUp.IsFelled).Select(makeUp => makeUp.SewnPlain()) : [];
         var last = Closing is { } closing ? stated.Select(makeUp => makeUp.Closing(closing.Allowance.Millimetres)) : [];
-        return [.. stated, .. plain, .. last];
+        return [.. stated, .. plain, .. last, .. Zips.IsEmpty ? [] : new[] { SeamZip.MakeUp }];
     }
 
     /// <summary>Whether felled seams are sewn plain and trimmed where they come near a hub, under a patch.</summary>

@@ -19,17 +19,23 @@ internal sealed class FaceCutter
     private readonly ImmutableArray<Region> regions;
     private readonly Dictionary<(int Line, int Face), double[]> sharesOnLine;
 
-    private FaceCutter(ClippedShell surface, ImmutableArray<Region> regions)
+    private readonly ImmutableDictionary<int, ImmutableArray<double>> cuts;
+
+    private FaceCutter(ClippedShell surface, ImmutableArray<Region> regions, ImmutableDictionary<int, ImmutableArray<double>> cuts)
     {
-        (this.surface, this.regions) = (surface, regions);
+        (this.surface, this.regions, this.cuts) = (surface, regions, cuts);
         sharesOnLine = regions.SelectMany(region => region.Rim).SelectMany(stretch => new[] { stretch.Enter, stretch.Leave }).OfType<LinePoint>()
+            .Concat(cuts.SelectMany(line => line.Value.Select(share => new LinePoint(line.Key, -1, share))))
             .Distinct().GroupBy(point => (point.Edge, point.Face)).ToDictionary(group => group.Key, group => group.Select(point => point.Share).Order().ToArray());
     }
 
     /// <summary>All cells, in order of faces, of one face those of the cover first; null when rims cross or one region lies in another.</summary>
-    internal static ImmutableArray<FaceCell>? Cut(ClippedShell surface, ImmutableArray<Region> regions)
+    /// <param name="surface">The shell above its hem.</param>
+    /// <param name="regions">What is taken out.</param>
+    /// <param name="cuts">Shares at which lines are parted though no rim crosses them, by the shell's edges; none by default.</param>
+    internal static ImmutableArray<FaceCell>? Cut(ClippedShell surface, ImmutableArray<Region> regions, ImmutableDictionary<int, ImmutableArray<double>>? cuts = null)
     {
-        var cutter = new FaceCutter(surface, regions);
+        var cutter = new FaceCutter(surface, regions, cuts ?? ImmutableDictionary<int, ImmutableArray<double>>.Empty);
         var crossed = new Dictionary<int, ImmutableArray<FaceCell>>();
         foreach (var clip in surface.Faces)
         {
@@ -86,10 +92,40 @@ internal sealed class FaceCutter
     private IEnumerable<(int Face, int Region)> Beside(FaceCell cell) => cell.Edges.Where(edge => !edge.IsRim)
         .Select(edge => (Face: surface.Beyond(cell.Face, edge.Line), cell.Region)).Where(entry => entry.Face >= 0);
 
-    private FaceCell Whole(FaceClip clip, int region) => new(clip.Face, region, clip.Corners, [.. clip.ShellEdges.Select(edge => CellEdge.OnLine(edge, 0))])
+    private FaceCell Whole(FaceClip clip, int region)
     {
-        Rings = region < 0 ? [.. RingsIn(clip.Face).Select(ring => (ring.Region, ring.Stretch))] : [],
-    };
+        var (corners, edges) = (ImmutableArray.CreateBuilder<Point2>(), ImmutableArray.CreateBuilder<CellEdge>());
+        for (var edge = 0; edge < clip.Corners.Length; edge++)
+        {
+            AddEdge(clip, edge, (0, double.PositiveInfinity), corners, edges);
+        }
+
+        return new FaceCell(clip.Face, region, corners.ToImmutable(), edges.ToImmutable())
+        {
+            Rings = region < 0 ? [.. RingsIn(clip.Face).Select(ring => (ring.Region, ring.Stretch))] : [],
+        };
+    }
+
+    /// <summary>The parts of a face's edge between two distances from its first corner, each from where it begins.</summary>
+    private void AddEdge(FaceClip clip, int edge, (double From, double To) between, ImmutableArray<Point2>.Builder corners, ImmutableArray<CellEdge>.Builder edges)
+    {
+        var along = (clip.After(edge) - clip.Corners[edge]).Unit();
+        corners.Add(between.From == 0 ? clip.Corners[edge] : clip.Corners[edge] + (between.From * along));
+        edges.Add(PartBehind(clip, edge, between.From));
+        var line = clip.ShellEdges[edge];
+        if (line < 0 || !cuts.TryGetValue(line, out var shares))
+        {
+            return;
+        }
+
+        var places = shares.Select(share => surface.Place(clip.Face, new LinePoint(line, -1, share))).Select(at => (On: Point2.Dot(at - clip.Corners[edge], along), At: at));
+        var end = Math.Min(between.To, Point2.Distance(clip.Corners[edge], clip.After(edge)));
+        foreach (var (on, at) in places.Where(place => place.On > between.From && place.On < end).OrderBy(place => place.On))
+        {
+            corners.Add(at);
+            edges.Add(PartBehind(clip, edge, on));
+        }
+    }
 
     /// <summary>The cells of a face; none when no rim enters it, null when its rims contradict each other.</summary>
     private ImmutableArray<FaceCell>? CellsOf(FaceClip clip)
@@ -208,13 +244,15 @@ internal sealed class FaceCutter
 
     private void AlongBorder(FaceClip clip, Gate from, Gate to, ImmutableArray<Point2>.Builder corners, ImmutableArray<CellEdge>.Builder edges)
     {
-        corners.Add(from.At);
-        edges.Add(PartBehind(clip, from.Edge, from.On));
-        for (var edge = from.Edge; edge != to.Edge || (edge == from.Edge && to.On <= from.On && corners[^1] == from.At);)
+        var first = corners.Count;
+        var isOneEdge = from.Edge == to.Edge && to.On > from.On;
+        AddEdge(clip, from.Edge, (from.On, isOneEdge ? to.On : double.PositiveInfinity), corners, edges);
+        corners[first] = from.At;
+        for (var edge = from.Edge; !isOneEdge;)
         {
             edge = (edge + 1) % clip.Corners.Length;
-            corners.Add(clip.Corners[edge]);
-            edges.Add(PartBehind(clip, edge, 0));
+            isOneEdge = edge == to.Edge;
+            AddEdge(clip, edge, (0, isOneEdge ? to.On : double.PositiveInfinity), corners, edges);
         }
     }
 

@@ -23,7 +23,11 @@ internal sealed class FillCheck(Job job, Frame frame, ClippedShell surface)
         foreach (var opening in openings)
         {
             Parts(opening);
-            if (opening.Wish.Kind != OpeningKind.Window)
+            if (opening.Wish.Kind == OpeningKind.HighVent)
+            {
+                HighVent(opening);
+            }
+            else if (opening.Wish.Kind != OpeningKind.Window)
             {
                 Flap(opening);
             }
@@ -58,10 +62,30 @@ internal sealed class FillCheck(Job job, Frame frame, ClippedShell surface)
                 $"The strip over the zips of {opening.Label} is {strip.Typed} wide; {LeastStrip:0} mm cover a No. 10 zip and 12 mm on both sides (common practice, no source). Rain blows in beside a narrower one.")));
         }
 
+        if (wish.Drip is not null && opening.Lines.IsEmpty && wish.Hood is null)
+        {
+            Notices.Add(new Notice(NoticeLevel.Warning, "drip-not-drawn", opening.Label, $"Where the drip flap of {opening.Label} is stitched on is not drawn: a hub or the edge of the cover is in the way, or whole facets are opened. Set it by hand, level, {OpeningPlacer.DripAbove:0} mm above the opening."));
+        }
+
         if (opening.Wish.HasZips && wish.Strip is null)
         {
             Notices.Add(new Notice(NoticeLevel.Warning, "zip-open-to-rain", opening.Label, $"The zips of {opening.Label} have no strip over them: a zip lets driving rain through."));
         }
+    }
+
+    /// <summary>A hood is sewn on round a flat box, which no hub and no edge of the cover may cross.</summary>
+    private void HighVent(LaidOpening opening)
+    {
+        if (opening.Region.ReachesHem)
+        {
+            Refuse(opening, "a vent under a hood that reaches the finished edge", "a rim all round: move it up, or make it a base vent");
+        }
+        else if (!opening.HubsInside.IsEmpty || opening.Lines.IsEmpty)
+        {
+            Refuse(opening, opening.HubsInside.IsEmpty ? "a hood whose sides run over a hub or off the cover" : $"a hood over hub {string.Join(", ", opening.HubsInside)}", FormattableString.Invariant($"a hood on facets that lie flat together, {HoodShape.Beyond:0} mm outside the opening on all sides: smaller, or elsewhere"));
+        }
+
+        Notices.Add(new Notice(NoticeLevel.Note, "vent-closes-inside", opening.Label, $"{opening.Label} is closed from inside, by a flap with hook and loop behind the screen: keep it within reach, or hang a line from it."));
     }
 
     private void Flap(LaidOpening opening)

@@ -18,6 +18,9 @@ public sealed record LaidOpening(string Label, int Entry, OpeningWish Wish, Regi
     /// <summary>Its zips, in order of its parts and along its rim.</summary>
     public ImmutableArray<ZipRun> Zips { get; init; } = [];
 
+    /// <summary>Where its drip flap is stitched on, face by face; none without one, or where a hub is in the way.</summary>
+    public ImmutableArray<SurfaceLine> Lines { get; init; } = [];
+
     /// <summary>The rim laid out flat.</summary>
     public required RimLine Line { get; init; }
 

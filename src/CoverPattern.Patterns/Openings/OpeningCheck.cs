@@ -100,7 +100,7 @@ internal sealed class OpeningCheck(Job job, ClippedShell surface, ImmutableArray
                 $"{opening.Label} faces the sky by more than {SkyTilt:0} degrees: clear sheet yellows there, gathers heat and holds water (common practice, no source).")));
         }
 
-        if (tilts.Min() < 90 && opening.Wish.Drip is null)
+        if (tilts.Min() < 90 && opening.Wish is { Drip: null, Hood: null })
         {
             Notices.Add(new Notice(NoticeLevel.Warning, "opening-drip", opening.Label, FormattableString.Invariant(
                 $"{opening.Label} lies under rain that runs down the cover; it has no drip flap: {(opening.Wish switch { { HasZips: true } or { Held: not JoinKind.Sewn } => "water comes in at its upper edge; state a drip flap (drip)", { Sheet: null } => "water comes in over its upper edge", _ => "seal the seam of the sheet" })}.")));
@@ -134,7 +134,7 @@ internal sealed class OpeningCheck(Job job, ClippedShell surface, ImmutableArray
 
     private void Hold(LaidOpening opening, string what, double gap, Measure least)
     {
-        var told = FormattableString.Invariant($"{gap:0.0} mm from {(opening.Region.RingMm > 0 ? "the ring's outer edge" : "the rim")} to {what}");
+        var told = FormattableString.Invariant($"{gap:0.0} mm from {(opening.Wish.Hood is not null ? "the hood's edge" : opening.Region.RingMm > 0 ? "the ring's outer edge" : "the rim")} to {what}");
         if (gap < least.Millimetres)
         {
             Refuse(opening, told, $"at least {least.Typed}: another size or place");

@@ -35,7 +35,7 @@ public static class OpeningLayer
         var check = new WindowCheck(job, frame, shell);
         check.Look(windows);
         var surface = new ClippedShell(shell);
-        ImmutableArray<LaidOpening> openings = [.. job.Openings.Select((wish, entry) => OpeningPlacer.Lay(surface, wish, entry, faults)).OfType<LaidOpening>()];
+        ImmutableArray<LaidOpening> openings = [.. job.Openings.Select((wish, entry) => wish.Kind == OpeningKind.Slit ? null : OpeningPlacer.Lay(surface, wish, entry, faults)).OfType<LaidOpening>()];
         var fits = new OpeningCheck(job, surface, windows);
         fits.Look(openings);
         var fills = new FillCheck(job, frame, surface);
@@ -44,7 +44,14 @@ public static class OpeningLayer
         ImmutableArray<LaidPipe> pipes = [.. job.Pipes.Select((wish, entry) => PipeLayer.Lay(surface, wish, entry, faults)).OfType<LaidPipe>()];
         var safe = new PipeCheck(job, frame, surface);
         safe.Look(pipes, [.. windows.Select(window => (window.Label, window.Region, window.Wish.Ring.Millimetres)), .. openings.Select(opening => (opening.Label, opening.Region, ReachOf(opening.Wish)))]);
-        return new OpeningLaying(windows, [.. faults, .. check.Faults, .. fits.Faults, .. fills.Faults, .. safe.Faults], [.. check.Notices, .. fits.Notices, .. fills.Notices, .. safe.Notices]) { Openings = openings, Pipes = pipes };
+        var slits = new SlitPlacer(job, surface);
+        var laid = slits.Lay([.. windows.Select(window => window.Region), .. openings.Select(opening => opening.Region), .. pipes.Select(pipe => pipe.Region)]);
+        return new OpeningLaying(windows, [.. faults, .. check.Faults, .. fits.Faults, .. fills.Faults, .. slits.Faults, .. safe.Faults], [.. check.Notices, .. fits.Notices, .. fills.Notices, .. slits.Notices, .. safe.Notices])
+        {
+            Openings = openings,
+            Slits = laid,
+            Pipes = pipes,
+        };
 
         static (string Label, string Rim) Names(Shell shell, (int Face, int Entry, WindowWish Wish)[] wished, int index)
         {

@@ -13,6 +13,12 @@ public sealed record OpeningLaying(ImmutableArray<LaidWindow> Windows, Immutable
     /// <summary>Openings of any outline, in order of the job's entries.</summary>
     public ImmutableArray<LaidOpening> Openings { get; init; } = [];
 
+    /// <summary>Slits, in order of the job's entries.</summary>
+    public ImmutableArray<LaidSlit> Slits { get; init; } = [];
+
+    /// <summary>Lines to be drawn on the pieces: slits, and where drip flaps are stitched on.</summary>
+    public ImmutableArray<SurfaceLine> Lines => [.. Slits.SelectMany(slit => slit.Lines), .. Openings.SelectMany(opening => opening.Lines)];
+
     /// <summary>Stove pipes, in order of the job's entries.</summary>
     public ImmutableArray<LaidPipe> Pipes { get; init; } = [];
 

@@ -18,6 +18,12 @@ internal static class OpeningPlacer
     // A facet steeper to the outline's plane than this (cosine; 75 degrees) is not projected onto: it would be stretched fourfold.
     private const double LeastSeen = 0.26;
 
+    /// <summary>How far above the opening a drip flap is stitched on, clear of the turned rim (own choice), millimetres.</summary>
+    internal const double DripAbove = 20;
+
+    /// <summary>How far a drip flap reaches beyond each side (common practice, no source), millimetres.</summary>
+    internal const double DripBeyond = 100;
+
     // Charts and space agree better than this where a face has a place in space, millimetres.
     internal const double InPlace = 0.001;
 
@@ -48,13 +54,13 @@ internal static class OpeningPlacer
         var carried = wish.Laid == LayingRule.Projected ? null : Carry(surface, centre, plane, outline);
         if (carried is { IsLaid: true })
         {
-            return Make(surface, (entry, wish), (centre, up), carried, isCarried: true);
+            return Make(surface, (entry, wish), (centre, up), carried, isCarried: true) with { Lines = LinesOf(surface, centre, plane, (wish, outline), null) };
         }
 
         var laid = wish.Laid == LayingRule.Carried ? carried! : Project(surface, centre, plane, outline);
         if (laid.IsLaid && !laid.ComesBack)
         {
-            return Make(surface, (entry, wish), (centre, up), laid, isCarried: false);
+            return Make(surface, (entry, wish), (centre, up), laid, isCarried: false) with { Lines = LinesOf(surface, centre, plane, (wish, outline), ViewOf(surface, centre, plane)) };
         }
 
         faults.Add(Refusal(entry, wish, laid));
@@ -74,12 +80,38 @@ internal static class OpeningPlacer
         return hubs.IsEmpty ? laid : laid with { Rim = [], Where = string.Join(", ", hubs) };
     }
 
-    private static RimLaying Project(ClippedShell surface, SurfacePoint centre, PlaneMap plane, ImmutableArray<Point2> outline)
+    /// <summary>Where a drip flap is stitched on, level, above the highest point of the outline and beyond it on both sides; where a hood is, on three sides.</summary>
+    private static ImmutableArray<SurfaceLine> LinesOf(
+        ClippedShell surface, SurfacePoint centre, PlaneMap plane, (OpeningWish Wish, ImmutableArray<Point2> Outline) of, Func<int, PlaneMap?>? seen)
+    {
+        var walk = new SurfaceWalk(surface, centre.Face, centre.At, plane, seen);
+        if (HoodShape.Of(of.Wish) is { } hood)
+        {
+            Point2[] corners = [hood.Low, new(hood.Low.X, hood.High.Y), hood.High, new(hood.High.X, hood.Low.Y)];
+            var sides = Enumerable.Range(0, 3).Select(i => SurfaceLines.Draw(walk, corners[i], corners[i + 1], SurfaceLine.Hood).Lines).ToArray();
+            return sides.Any(side => side.IsEmpty) ? [] : [.. sides.SelectMany(side => side)];
+        }
+
+        if (of.Wish.Drip is null)
+        {
+            return [];
+        }
+
+        var top = of.Outline.Max(point => point.Y) + DripAbove;
+        var (left, right) = (of.Outline.Min(point => point.X) - DripBeyond, of.Outline.Max(point => point.X) + DripBeyond);
+        return SurfaceLines.Draw(walk, new Point2(left, top), new Point2(right, top), SurfaceLine.Drip).Lines;
+    }
+
+    private static RimLaying Project(ClippedShell surface, SurfacePoint centre, PlaneMap plane, ImmutableArray<Point2> outline) =>
+        RimLayer.Lay(surface, centre, plane, outline, ViewOf(surface, centre, plane));
+
+    /// <summary>Faces as they are seen square to the facet that holds the middle; null for those that are not.</summary>
+    private static Func<int, PlaneMap?> ViewOf(ClippedShell surface, SurfacePoint centre, PlaneMap plane)
     {
         var face = FacePlane.Of(surface.Shell, centre.Face);
         var (along, across) = ((plane.X.X * face.Along) + (plane.Y.X * face.Across), (plane.X.Y * face.Along) + (plane.Y.Y * face.Across));
         var view = new FacePlane(face.ToSpace(centre.At), along, across);
-        return RimLayer.Lay(surface, centre, plane, outline, other => Seen(surface.Shell, view, other));
+        return other => Seen(surface.Shell, view, other);
     }
 
     private static PlaneMap? Seen(Shell shell, FacePlane view, int index)
@@ -123,7 +155,7 @@ internal static class OpeningPlacer
     {
         var wish = of.Wish;
         var label = string.Create(CultureInfo.InvariantCulture, $"O{of.Entry + 1}");
-        var region = new Region(label, Purpose, centre.At, centre.Up, wish.TurnUnder.Millimetres, laid.Rim) { RingMm = wish.Ring?.Millimetres ?? 0 };
+        var region = new Region(label, Purpose, centre.At, centre.Up, wish.TurnUnder.Millimetres, laid.Rim) { RingMm = wish.Ring?.Millimetres ?? (wish.Hood is null ? 0 : HoodShape.Beyond) };
         var hubs = HubsInside.Of(surface, region);
 
         // Cloth does not lie flat round a hub: there a flap is made up as the cover is.
@@ -159,6 +191,7 @@ internal static class OpeningPlacer
         OutlineForm.Facets => $"facets {string.Join(", ", wish.Outline.Facets)}",
         OutlineForm.Rectangle => $"rectangle {wish.Outline.Width.Typed} x {wish.Outline.Height.Typed}",
         OutlineForm.Rounded => $"rounded rectangle {wish.Outline.Width.Typed} x {wish.Outline.Height.Typed}",
+        OutlineForm.Line => $"slit of {wish.Outline.Height.Typed}",
         OutlineForm.Arch => $"arch {wish.Outline.Width.Typed} x {wish.Outline.Height.Typed}",
         _ => throw new ArgumentOutOfRangeException(nameof(wish), wish.Outline.Form, "Unknown form."),
     };

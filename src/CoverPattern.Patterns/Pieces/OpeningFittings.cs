@@ -29,11 +29,21 @@ public static class OpeningFittings
     {
         ArgumentNullException.ThrowIfNull(job);
         ArgumentNullException.ThrowIfNull(openings);
-        return [.. openings.Openings.SelectMany(opening => Of(job, opening, [.. added.Where(piece => Belongs(piece, opening))]))];
+        return
+        [
+            .. openings.Openings.SelectMany(opening => Of(job, opening, [.. added.Where(piece => Belongs(piece, opening.Label))])),
+            .. openings.Slits.SelectMany(slit => Of(job, slit, [.. added.Where(piece => Belongs(piece, slit.Label))])),
+        ];
     }
 
-    private static bool Belongs(AddedPiece piece, LaidOpening opening) =>
-        piece.Label.StartsWith(opening.Label, StringComparison.Ordinal) && piece.Label.Length > opening.Label.Length && !char.IsAsciiDigit(piece.Label[opening.Label.Length]);
+    private static bool Belongs(AddedPiece piece, string opening) =>
+        piece.Label.StartsWith(opening, StringComparison.Ordinal) && piece.Label.Length > opening.Length && !char.IsAsciiDigit(piece.Label[opening.Length]);
+
+    private static IEnumerable<Fitting> Of(Job job, LaidSlit slit, AddedPiece[] strips) =>
+    [
+        new Fitting(Fitting.Zip, slit.Label, slit.Label + "z1", slit.LengthMm, 0),
+        .. strips.Select(strip => new Fitting(Fitting.HookLoop, slit.Label, strip.Label, strip.LengthOf(2), job.Notions.HookLoop.Millimetres)),
+    ];
 
     private static IEnumerable<Fitting> Of(Job job, LaidOpening opening, AddedPiece[] pieces)
     {
@@ -44,7 +54,7 @@ public static class OpeningFittings
         return
         [
             .. zips,
-            .. held > 0 ? OpeningPart.Of(opening.Wish).Select(part => Make(Fitting.HookLoop, opening.Label + part.Letter, held, hooks)) : [],
+            .. held > 0 ? OpeningPart.Of(opening.Wish).Where(part => !part.IsFixed).Select(part => Make(Fitting.HookLoop, opening.Label + part.Letter, held, hooks)) : [],
             .. pieces.Where(piece => StripPieces.IsOverZip(piece.Label)).Select(piece => Make(Fitting.HookLoop, piece.Label, piece.LengthOf(2), hooks)),
             .. opening.Wish.Threshold is { } threshold ? [Make(Fitting.HookLoop, opening.Label + StripPieces.Threshold, 2 * threshold.Millimetres, hooks)] : Array.Empty<Fitting>(),
             .. pieces.Where(piece => piece.Kind is PieceKind.Pane or PieceKind.Screen).Select(piece => (piece, Bound: Bound(piece))).Where(entry => entry.Bound > 0)

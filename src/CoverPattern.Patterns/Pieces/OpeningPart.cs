@@ -11,6 +11,9 @@ namespace CoverPattern.Patterns.Pieces;
 /// <param name="IsFirst">Whether it is the partner of the cover's rim; the others are made for the same line.</param>
 internal sealed record OpeningPart(string Letter, string Cloth, PieceKind Kind, bool IsFirst)
 {
+    /// <summary>Whether it is sewn in all round though another part opens.</summary>
+    internal bool IsFixed { get; init; }
+
     /// <summary>Whether its edges are turned back or under; sheet and mesh are bound, or lie flat.</summary>
     internal bool IsTurned => Kind == PieceKind.Flap;
 
@@ -18,6 +21,11 @@ internal sealed record OpeningPart(string Letter, string Cloth, PieceKind Kind, 
     internal static ImmutableArray<OpeningPart> Of(OpeningWish wish)
     {
         (string Letter, string? Cloth, PieceKind Kind)[] all = [("f", wish.Flap, PieceKind.Flap), ("p", wish.Sheet, PieceKind.Pane), ("s", wish.Screen, PieceKind.Screen)];
+        if (wish is { Kind: OpeningKind.HighVent, Flap: { } flap, Screen: { } screen })
+        {
+            return [new OpeningPart("s", screen, PieceKind.Screen, IsFirst: true) { IsFixed = true }, new OpeningPart("f", flap, PieceKind.Flap, IsFirst: false)];
+        }
+
         return [.. all.Where(part => part.Cloth is not null).Select((part, i) => new OpeningPart(part.Letter, part.Cloth!, part.Kind, i == 0))];
     }
 }

@@ -25,6 +25,7 @@ public static class OpeningPieces
             .. openings.Openings.SelectMany((opening, i) => OpeningPart.Of(opening.Wish).Length == 0
                 ? []
                 : new PartMaker(job, opening, cut.Insides[openings.Windows.Length + i]).Make()),
+            .. openings.Slits.SelectMany(slit => StripPieces.Make(job, slit)),
         ];
     }
 }

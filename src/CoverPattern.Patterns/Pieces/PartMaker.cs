@@ -34,7 +34,7 @@ internal sealed class PartMaker
         ];
         var foot = inside.Arcs.Where(arc => arc.Role == EdgeRole.Hem).Sum(arc => arc.LengthMm);
         var leaf = made.SelectMany(piece => piece.Edges.Select((edge, i) => edge.Arc == opening.Label + "m" ? piece.LengthOf(i) : 0)).DefaultIfEmpty(0).Max();
-        return [.. made, .. StripPieces.Make(job, opening, foot, leaf)];
+        return [.. made, .. StripPieces.Make(job, opening, foot, leaf), .. HoodPieces.Make(job, opening)];
     }
 
     private IEnumerable<AddedPiece> Pieces(OpeningPart part, Panel panel, int number)
@@ -85,7 +85,7 @@ internal sealed class PartMaker
         var label = arc.Label + (edge.Leaf == Leaf.None || arc.Role != EdgeRole.Hem ? string.Empty : edge.Leaf == Leaf.Right ? "R" : "L") + (part.IsFirst ? string.Empty : part.Letter);
         return arc.Role switch
         {
-            EdgeRole.Rim => new AddedEdge(label, IsSecond: true, EdgeRole.Rim, AtRim(part, opening.JoinAt((arc.FromMm + (arc.LengthMm / 2)) % opening.Line.Length))) { Places = arc.Marks },
+            EdgeRole.Rim => new AddedEdge(label, IsSecond: true, EdgeRole.Rim, AtRim(part, part.IsFixed ? JoinKind.Sewn : opening.JoinAt((arc.FromMm + (arc.LengthMm / 2)) % opening.Line.Length))) { Places = arc.Marks },
             EdgeRole.Seam => SeamEdge(arc, label, edge.Side),
             EdgeRole.Hem when part.IsTurned => new AddedEdge(label, IsSecond: false, EdgeRole.Hem, job.Hem.Allowance),
             EdgeRole.Hem => new AddedEdge(label, IsSecond: false, EdgeRole.Raw, 0),

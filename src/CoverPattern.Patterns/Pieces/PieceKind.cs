@@ -30,6 +30,9 @@ public enum PieceKind
     /// <summary>Cloth over a zip, over an upper edge or across a foot.</summary>
     CoverStrip,
 
+    /// <summary>Cloth that stands off over an opening.</summary>
+    Hood,
+
     /// <summary>Reinforcing patch.</summary>
     Patch,
 

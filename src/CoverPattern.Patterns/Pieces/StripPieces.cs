@@ -24,9 +24,6 @@ internal static class StripPieces
     // A strip reaches so far beyond the ends of its zip, but at the finished edge (own choice), millimetres.
     private const double BeyondEnds = 30;
 
-    // A drip flap reaches so far beyond each jamb (common practice, no source), millimetres.
-    private const double BeyondJamb = 100;
-
     /// <summary>Whether a label is that of a strip over a zip.</summary>
     internal static bool IsOverZip(string label) => label.EndsWith('c');
 
@@ -54,7 +51,7 @@ internal static class StripPieces
 
         if (wish.Drip is { } drip)
         {
-            yield return Band(opening.Label + Drip, cloth, [default, new Point2(WidthOf(opening) + (2 * BeyondJamb), 0)], drip.Millimetres);
+            yield return Band(opening.Label + Drip, cloth, [default, new Point2(WidthOf(opening) + (2 * OpeningPlacer.DripBeyond), 0)], drip.Millimetres);
         }
 
         if (wish.Threshold is { } threshold)
@@ -72,6 +69,13 @@ internal static class StripPieces
         Point2 Beyond(Point2 end, Point2 before) => end + (BeyondEnds * (end - before).Unit());
         return [.. atStart ? [Beyond(way[0], way[1])] : Array.Empty<Point2>(), .. way, .. atEnd ? [Beyond(way[^1], way[^2])] : Array.Empty<Point2>()];
     }
+
+    /// <summary>The strip over the zip of a slit.</summary>
+    /// <param name="job">The first cloth is its.</param>
+    /// <param name="slit">The slit.</param>
+    internal static IEnumerable<AddedPiece> Make(Job job, LaidSlit slit) => slit.Wish.Strip is { } strip
+        ? [Band(slit.Label + "z1c", job.Cloths[0].Name, [default, new Point2(slit.LengthMm + (2 * BeyondEnds), 0)], strip.Millimetres)]
+        : [];
 
     /// <summary>A band along a way, half its width on either side, its ends square; its chord lies along +x.</summary>
     private static AddedPiece Band(string label, string cloth, ImmutableArray<Point2> way, double width)

@@ -28,7 +28,10 @@ public static class CrossingFinder
             {
                 var crossing = WalkRound(shell, cut, nodes, corner);
                 done.UnionWith(crossing.Corners);
-                crossings.Add(crossing);
+                if (!IsOneSeam(cut, crossing))
+                {
+                    crossings.Add(crossing);
+                }
             }
         }
 
@@ -78,6 +81,10 @@ public static class CrossingFinder
 
     /// <summary>The next corner counter-clockwise: across the edge that ends here; null beyond an edge of the cover.</summary>
     private static PatchSide? Next(Subdivision cut, PatchSide corner) => cut.Across(cut.Before(corner));
+
+    /// <summary>Where a seam goes on as a zip nothing crosses it.</summary>
+    private static bool IsOneSeam(Subdivision cut, Crossing crossing) =>
+        crossing is { Place: CrossingPlace.Edge, Corners.Length: 2, Arcs.Length: 2 } && crossing.Arcs.All(arc => cut.Arcs[arc].Role == EdgeRole.Seam);
 
     private static bool IsOnRim(Subdivision cut, PatchSide corner) =>
         cut.ArcAt(corner).Role == EdgeRole.Rim && ArcOf(cut, corner) == ArcOf(cut, cut.Before(corner));

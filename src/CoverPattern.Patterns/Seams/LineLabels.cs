@@ -18,9 +18,9 @@ internal sealed class LineLabels
 {
     private readonly Shell shell;
     private readonly Dictionary<int, (string Label, EdgeRole Role, double Length)> whole;
-    private readonly Dictionary<CellEdge, (string Letter, double Share)> parts;
+    private readonly Dictionary<CellEdge, (string Letter, double Share, double Middle)> parts;
 
-    private LineLabels(Shell shell, Dictionary<int, (string Label, EdgeRole Role, double Length)> whole, Dictionary<CellEdge, (string Letter, double Share)> parts) =>
+    private LineLabels(Shell shell, Dictionary<int, (string Label, EdgeRole Role, double Length)> whole, Dictionary<CellEdge, (string Letter, double Share, double Middle)> parts) =>
         (this.shell, this.whole, this.parts) = (shell, whole, parts);
 
     internal static LineLabels Of(Shell shell, ClippedShell surface, SeamPlan plan, ImmutableArray<FaceCell> cells)
@@ -50,15 +50,20 @@ internal sealed class LineLabels
         return (label + parts.GetValueOrDefault(line).Letter, role, role == EdgeRole.Hem);
     }
 
+    /// <summary>The cut of the plan that a part of a line belongs to; null where it is made as the rest.</summary>
+    internal SeamCut? CutAt(SeamPlan plan, CellEdge line) => line.Line >= 0 && parts.TryGetValue(line, out var part)
+        ? plan.Cuts.FirstOrDefault(cut => cut.Line == line.Line && cut.From < part.Middle && part.Middle < cut.To)
+        : null;
+
     /// <summary>Length of a part on the surface, millimetres.</summary>
     internal double LengthOf(CellEdge line) => !parts.TryGetValue(line, out var part) ? whole[line.Line].Length
         : line.Line < 0 ? part.Share * whole[line.Line].Length
         : part.Share * shell.Edges[line.Line].LengthMm;
 
     /// <summary>Letter and share of the whole line, for each part of a line that rims cross.</summary>
-    private static Dictionary<CellEdge, (string Letter, double Share)> PartsOf(ClippedShell surface, ImmutableArray<FaceCell> cells)
+    private static Dictionary<CellEdge, (string Letter, double Share, double Middle)> PartsOf(ClippedShell surface, ImmutableArray<FaceCell> cells)
     {
-        var found = new Dictionary<CellEdge, (bool IsCloth, double Share)>();
+        var found = new Dictionary<CellEdge, (bool IsCloth, double Share, double Middle)>();
         foreach (var cell in cells)
         {
             for (var i = 0; i < cell.Edges.Length; i++)
@@ -71,7 +76,7 @@ internal sealed class LineLabels
                     var clip = surface.Of(cell.Face)!;
                     var at = clip.ShellEdges.IndexOf(-1);
                     var all = line < 0 ? Point2.Distance(clip.Corners[at], clip.After(at)) : Length(surface.Ends(cell.Face, line));
-                    found.TryAdd(key, (cell.Region < 0, length / all));
+                    found.TryAdd(key, (cell.Region < 0, length / all, line < 0 ? 0 : MiddleOf(surface.Ends(cell.Face, line), Point2.Between(cell.Corners[i], cell.Corners[(i + 1) % cell.Corners.Length], 0.5))));
                 }
             }
         }
@@ -81,13 +86,16 @@ internal sealed class LineLabels
     }
 
     /// <summary>Parts left of the cover get letters when there are several; those taken out keep the number of the part.</summary>
-    private static IEnumerable<(CellEdge Key, (string Letter, double Share) Part)> Lettered(CellEdge[] line, Dictionary<CellEdge, (bool IsCloth, double Share)> found)
+    private static IEnumerable<(CellEdge Key, (string Letter, double Share, double Middle) Part)> Lettered(CellEdge[] line, Dictionary<CellEdge, (bool IsCloth, double Share, double Middle)> found)
     {
         var left = line.Where(key => found[key].IsCloth).ToArray();
         return line.Select(key => (key, (
             !found[key].IsCloth ? string.Create(CultureInfo.InvariantCulture, $"-{key.Part}") : left.Length == 1 ? string.Empty : ((char)('a' + Array.IndexOf(left, key))).ToString(),
-            found[key].Share)));
+            found[key].Share,
+            found[key].Middle)));
     }
+
+    private static double MiddleOf((Point2 From, Point2 To) line, Point2 at) => Point2.Dot(at - line.From, line.To - line.From) / Point2.Dot(line.To - line.From, line.To - line.From);
 
     private static double Length((Point2 From, Point2 To) line) => Point2.Distance(line.From, line.To);
 

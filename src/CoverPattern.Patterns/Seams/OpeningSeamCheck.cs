@@ -51,6 +51,19 @@ public static class OpeningSeamCheck
         return [.. openings.SelectMany(opening => FaultsOf(job, shell, plan, opening))];
     }
 
+    /// <summary>Slits that go through a seam.</summary>
+    /// <param name="plan">What becomes of the shell's edges.</param>
+    /// <param name="slits">The slits.</param>
+    public static ImmutableArray<Fault> Faults(SeamPlan plan, ImmutableArray<LaidSlit> slits)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return
+        [
+            .. slits.Where(slit => slit.Crossed.Any(edge => edge >= 0 && plan.Edges[edge].Role == EdgeRole.Seam)).Select(slit => new Fault(
+                FormattableString.Invariant($"openings[{slit.Entry}]"), $"{slit.Label} is a slit through a seam", "a slit inside one piece: elsewhere, shorter, or a panel that goes on over that strut")),
+        ];
+    }
+
     private static IEnumerable<Fault> FaultsOf(Job job, Shell shell, SeamPlan plan, LaidOpening opening)
     {
         var least = job.Clearances.Seam;

@@ -33,6 +33,7 @@ public static class SeamPlanner
         var plan = new SeamPlan([.. shell.Edges.Select((_, edge) => PlanEdge(job.Seam.MakeUp, shell, panels, panelOf, edge))])
         {
             Panels = panels.Panels,
+            Cuts = SeamCut.Of(job, shell),
         };
         return SeamMakeUps.Choose(job, shell, plan);
     }

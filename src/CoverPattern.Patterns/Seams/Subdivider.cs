@@ -31,7 +31,7 @@ public static class Subdivider
             throw new ArgumentException($"A region lies in face {shell.Faces[lost.Face].Label}, of which nothing is left.", nameof(regions));
         }
 
-        var cells = FaceCutter.Cut(surface, taken) ?? throw new ArgumentException("Regions lie over each other.", nameof(regions));
+        var cells = FaceCutter.Cut(surface, taken, SeamCut.SharesOf(plan)) ?? throw new ArgumentException("Regions lie over each other.", nameof(regions));
         var labels = LineLabels.Of(shell, surface, plan, cells);
         var insides = taken.Select((_, i) => Assemble(shell, plan, taken, [.. cells.Where(cell => cell.Region == i)], labels));
         var cover = Assemble(shell, plan, taken, [.. cells.Where(cell => cell.Region < 0)], labels);
@@ -77,7 +77,7 @@ public static class Subdivider
 
             // What fills a region goes over every line uncut, unless it is made up along the cover's seams.
             var own = isUncut && role == EdgeRole.Seam ? EdgeRole.Fold : role;
-            return new Arc(label, own, own == EdgeRole.Seam ? wish.MakeUp : null, labels.LengthOf(line), first, second);
+            return new Arc(label, own, own == EdgeRole.Seam ? labels.CutAt(plan, line)?.MakeUp ?? wish.MakeUp : null, labels.LengthOf(line), first, second);
         }
     }
 

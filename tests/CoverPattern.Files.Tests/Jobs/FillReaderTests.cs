@@ -46,6 +46,34 @@ public class FillReaderTests
         Assert.DoesNotContain(job.Assumed, assumption => assumption.Place is "openings[0].lap" or "openings[0].strip" or "openings[0].drip");
     }
 
+    [Fact]
+    public void Read_HighVent_HasScreenHoodAndFlap()
+    {
+        var vent = Assert.Single(Read(Place + "\"kind\": \"highVent\", \"screen\": \"mesh\"").Job!.Openings);
+
+        Assert.Equal((OpeningKind.HighVent, JoinKind.HookLoop, "canvas", "mesh", 150.0, 40.0), (vent.Kind, vent.Held, vent.Flap, vent.Screen, vent.Hood!.Value.Millimetres, vent.Lap.Millimetres));
+    }
+
+    [Fact]
+    public void Read_Slit_IsALineWithZipAndStrip()
+    {
+        var job = Read("\"kind\": \"slit\", \"outline\": \"line\", \"height\": \"1.2 m\", \"facet\": \"F1.04\", \"turned\": 90").Job!;
+
+        var slit = Assert.Single(job.Openings);
+        Assert.Equal((OpeningKind.Slit, OutlineForm.Line, 1200.0, 80.0, true), (slit.Kind, slit.Outline.Form, slit.Outline.Height.Millimetres, slit.Strip!.Value.Millimetres, slit.HasZips));
+    }
+
+    [Theory]
+    [InlineData("\"kind\": \"slit\", \"outline\": \"circle\", \"width\": 500, \"facet\": \"F1.04\"", "openings[0].kind", "\"slit\" with the outline \"circle\"")]
+    [InlineData("\"outline\": \"line\", \"height\": 500, \"facet\": \"F1.04\"", "openings[0].kind", "\"window\" with the outline \"line\"")]
+    [InlineData("\"kind\": \"slit\", \"outline\": \"line\", \"height\": 500, \"facet\": \"F1.04\", \"screen\": \"mesh\"", "openings[0].screen", "stated")]
+    public void Read_WrongSlit_IsAFaultAtItsPlace(string opening, string place, string said)
+    {
+        var fault = Assert.Single(Read(opening).Faults);
+
+        Assert.Equal((place, said), (fault.Place, fault.Said));
+    }
+
     [Theory]
     [InlineData("\"kind\": \"door\", \"sheet\": \"clear\"", "openings[0].sheet", "stated")]
     [InlineData("\"flap\": \"canvas\"", "openings[0].flap", "stated")]
@@ -54,6 +82,10 @@ public class FillReaderTests
     [InlineData("\"kind\": \"baseVent\", \"doubled\": [\"H0.02-H1.01\"]", "openings[0].doubled", "stated")]
     [InlineData("\"kind\": \"door\", \"held\": \"sewn\"", "openings[0].held", "\"sewn\"")]
     [InlineData("\"kind\": \"door\", \"held\": \"hookLoop\", \"opens\": \"middle\"", "openings[0].opens", "\"middle\" held by hook and loop")]
+    [InlineData("\"kind\": \"highVent\"", "openings[0].screen", "nothing")]
+    [InlineData("\"kind\": \"highVent\", \"screen\": \"mesh\", \"held\": \"zip\"", "openings[0].held", "\"zip\"")]
+    [InlineData("\"kind\": \"highVent\", \"screen\": \"mesh\", \"drip\": 80", "openings[0].drip", "stated")]
+    [InlineData("\"sheet\": \"clear\", \"hood\": 80", "openings[0].hood", "stated")]
     [InlineData("\"kind\": \"gate\"", "openings[0].kind", "\"gate\"")]
     [InlineData("\"held\": \"zip\"", "openings[0].held", "stated")]
     [InlineData("\"sheet\": \"clear\", \"held\": \"zip\", \"lap\": 20", "openings[0].lap", "a lap beside a zip")]

@@ -37,6 +37,7 @@ public class ClosedOpeningTests
         ["door at both sides"] = (InWall, wish => Flap(wish, OpensAt.Both), Door, ["zip", "sewn", "zip"]),
         ["door in the middle"] = (InWall, wish => Flap(wish, OpensAt.Middle), Door, ["sewn"]),
         ["arched door in the middle"] = (InWall with { Size = (500, 1000), Corner = 250 }, wish => Flap(wish, OpensAt.Middle), Door, ["sewn"]),
+        ["high vent"] = (InFacet, HighVent, [("s", "screen"), ("f", "flap")], ["hookLoop"]),
         ["base vent by hook and loop"] = (InWall with { Size = (560, 700) }, wish => Flap(wish, OpensAt.Both) with { Kind = OpeningKind.BaseVent, Held = JoinKind.HookLoop, Lap = SewingJobs.Mm(40) }, Door, ["hookLoop", "sewn", "hookLoop"]),
     };
 
@@ -54,6 +55,11 @@ public class ClosedOpeningTests
     };
 
     public static IEnumerable<object[]> PlantedNames() => Planted.Keys.Select(name => new object[] { name });
+
+    private static OpeningWish HighVent(OpeningWish wish) => wish with
+    {
+        Kind = OpeningKind.HighVent, Held = JoinKind.HookLoop, Screen = "mesh", Flap = "canvas", Lap = SewingJobs.Mm(40), Hood = SewingJobs.Mm(150),
+    };
 
     public static IEnumerable<object[]> Names() => Cases.Keys.Select(name => new object[] { name });
 
@@ -92,6 +98,27 @@ public class ClosedOpeningTests
         var faults = FilledOpening.Faults(SewingJobs.PiecesText(job), fill with { Zips = [.. fill.Zips!.Select((zip, i) => i == 0 ? (zip.Part, zip.LengthMm + 0.1) : zip)] });
 
         Assert.Contains(faults, fault => fault.Contains("are to close", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Hood_OverHighVent_StandsOffByItsDepth()
+    {
+        var job = Opened(Dome, InFacet, HighVent);
+        var file = SewnFile.Read(SewingJobs.PiecesText(job));
+        var hood = file.Patterns.Single(pattern => pattern.Id == file.Pieces.Single(piece => piece.Label == "O1h").Pattern);
+
+        // The box of the rounded rectangle 460 x 400, corners 160, turned by 10 degrees: corners' middles turned, and their radius; 40 mm outside on all sides.
+        var (sin, cos) = Math.SinCos(10 * Math.PI / 180);
+        var (w, h) = (2 * ((70 * cos) + (40 * sin) + 160 + 40), 2 * ((70 * sin) + (40 * cos) + 160 + 40));
+        var f = Math.Sqrt((h * h) + (150 * 150));
+        double[] wanted = [w, 150, h, w, h, 150];
+        Assert.All(hood.Runs.Zip(wanted), pair => Assert.Equal(pair.Second, pair.First.LengthMm, 0.05));
+        Assert.Equal((w * f) + (h * 150), FlatPoint.AreaOf(hood.SewLine), 60.0);
+        Assert.All(hood.Folds, fold => Assert.Equal(f, fold.From.DistanceTo(fold.To), 0.05));
+
+        // What is drawn on the cover is as long as what is sewn to it.
+        var drawn = file.Patterns.SelectMany(pattern => pattern.Lines).Where(line => line.Purpose == "hood").Sum(line => line.Path[0].DistanceTo(line.Path[^1]));
+        Assert.Equal(hood.Runs[2].LengthMm + hood.Runs[3].LengthMm + hood.Runs[4].LengthMm, drawn, 0.01);
     }
 
     [Fact]

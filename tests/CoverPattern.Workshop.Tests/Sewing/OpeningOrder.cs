@@ -37,7 +37,7 @@ internal sealed record OpeningOrder(string Facet, double Right, double Up, doubl
     internal double HoleArea { get; init; }
 
     /// <summary>Whether an arc of a rim is joined to nothing though the opening is filled: those of further layers, and of what slips into a pocket.</summary>
-    internal bool IsFree(string arc) => HasLayers && (arc.EndsWith('s') || arc.Contains('x', StringComparison.Ordinal));
+    internal bool IsFree(string arc) => HasLayers && (arc.EndsWith('s') || arc.EndsWith('f') || arc.Contains('x', StringComparison.Ordinal));
 
     /// <summary>Whether something else than a sheet that is sewn in fills it.</summary>
     internal bool HasLayers { get; init; }

@@ -152,7 +152,7 @@ internal static class SewingJobs
         Assert.Empty(panels.Faults);
         var openings = OpeningLayer.Lay(job, frame, shell);
         var plan = SeamPlanner.Plan(job, shell, panels);
-        var cut = HubStops.Shorten(job, shell, Subdivider.Cut(shell, plan, openings.Regions));
+        var cut = HubStops.Shorten(job, shell, SurfaceDrawing.On(Subdivider.Cut(shell, plan, openings.Regions), openings.Lines));
         var flat = PanelFlattener.Flatten(cut);
         ImmutableArray<AddedPiece> added = [.. WindowPieces.Make(job, openings.Windows), .. OpeningPieces.Make(job, openings, cut), .. PipePieces.Make(shell, plan, openings.Pipes), .. HubPatchPieces.Make(job, shell, cut), .. SplashBand.Make(job, shell, cut, flat), .. GroundFlap.Make(job, shell, cut), .. InsulationPads.Make(job, frame, openings)];
         var finishing = PieceFinisher.Finish(job, shell, cut, flat, [.. added, .. BagPieces.Make(job, flat, added)]);

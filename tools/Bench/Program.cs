@@ -7,6 +7,7 @@ return args switch
     ["dome", .. var rest] => Bench.DomeBench.Run(rest),
     ["freeze", .. var rest] => Bench.FrozenSets.Run(rest),
     ["domes", .. var rest] => Bench.FrozenDomeBench.Run(rest),
+    ["first", .. var rest] => Bench.FirstLayBench.Run(rest),
     ["large"] => Bench.LargeSetBench.Run(),
     ["collisions", .. var rest] => Bench.CollisionBench.Run(rest),
     ["frames", .. var rest] => Bench.FrameBench.Run(rest),
@@ -15,6 +16,6 @@ return args switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: bench corridor|nesting|dome|domes|freeze|large|collisions|frames [options]");
+    Console.Error.WriteLine("usage: bench corridor|nesting|dome|domes|freeze|first|large|collisions|frames [options]");
     return 1;
 }

@@ -1,3 +1,4 @@
+using System.Linq;
 using System.Threading;
 
 namespace CoverPattern.Lays.Nesting;
@@ -22,6 +23,6 @@ public static class BottomLeftFill
     {
         var search = new FillSearch(new OutlineTable(task), progress: null, cancel);
         search.Run();
-        return Placed.ToLayout(search.Best, "bottom-left");
+        return search.Best.Count > 0 || task.Items.IsEmpty ? Placed.ToLayout(search.Best, "bottom-left") : throw new StripTooLongException(task.Items.Sum(item => item.Quantity));
     }
 }

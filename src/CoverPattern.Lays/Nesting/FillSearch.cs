@@ -14,32 +14,47 @@ internal sealed class FillSearch(OutlineTable table, IProgress<NestingProgress>?
     // Parts of a lay whose tail is taken off and filled again; own choice.
     private static readonly double[] KeptParts = [0.95, 0.9, 0.8, 0.65, 0.5, 0.3];
 
+    // Looking for the leftmost place goes through all that lies on the strip: in one go the work would grow with the square of the copies.
+    // From so many on, copies are filled in go by go, each behind the ragged end of the last; fewer a go where their kinds are many. Own choice.
+    private const int MostInAGo = 400;
+    private const int LeastInAGo = 100;
+    private const int OutlinesByCopiesInAGo = 40_000;
+
+    // Tails of more copies, or of rows so much longer than the fill, have never paid the work of filling them anew.
+    private const int MostInTails = 1000;
+    private const double WorthTails = 1.1;
+
     private readonly SplitMix64 chance = new(table.Task.Seed);
     private readonly long placesToLookFor = (long)table.Task.Effort * BottomLeftFill.PlacesPerUnit;
     private long placesLookedFor;
+    private int fillsTried;
+    private readonly long widest = table.Outlines.Select(outline => outline.Width).DefaultIfEmpty(0).Max();
     private int[] bestOrder = [];
     private PlaceRule bestRule;
-    private long bestRight = long.MaxValue;
 
-    /// <summary>The shortest lay so far; empty while there is none.</summary>
+    // A lay beyond the grid's reach could not be proved: it is given up on the way.
+    private long bestRight = (long)(Grid.LargestMillimetres * Grid.StepsPerMillimetre) + 1;
+
+    /// <summary>The shortest lay so far; empty while there is none that the grid reaches.</summary>
     public IReadOnlyList<Placed> Best { get; private set; } = [];
 
-    /// <summary>Searches from scratch.</summary>
+    /// <summary>Fills in the first order, whatever the effort.</summary>
+    /// <exception cref="OperationCanceledException">Cancelled before the lay was full.</exception>
+    public void RunFirst() => Try(FirstOrders().First(), Rules[0]);
+
+    /// <summary>Searches from scratch, or on from the first order.</summary>
     /// <exception cref="OperationCanceledException">Cancelled before the first lay was full.</exception>
     public void Run()
     {
         var rules = table.Outlines.Length > table.ByItem.Length ? Rules : Rules[..1];
-        foreach (var order in FirstOrders())
+        foreach (var (order, rule) in FirstOrders().SelectMany(order => rules.Select(rule => (order, rule))).Skip(fillsTried))
         {
-            foreach (var rule in rules)
+            if (IsOver())
             {
-                if (IsOver())
-                {
-                    return;
-                }
-
-                Try(order, rule);
+                return;
             }
+
+            Try(order, rule);
         }
 
         while (!IsOver() && bestOrder.Length > 1)
@@ -49,9 +64,16 @@ internal sealed class FillSearch(OutlineTable table, IProgress<NestingProgress>?
     }
 
     /// <summary>Takes the tail off a lay in several places and fills it again; the shortest is kept among the search's own.</summary>
-    public void FillTails(IReadOnlyList<Placed> lay)
+    /// <param name="lay">The lay with a tail.</param>
+    /// <param name="filled">Right end of a lay of the same copies made otherwise, steps; far shorter ones are out of reach.</param>
+    public void FillTails(IReadOnlyList<Placed> lay, long filled)
     {
         var right = lay.Max(p => p.Right);
+        if (lay.Count > MostInTails || right > filled * WorthTails)
+        {
+            return;
+        }
+
         foreach (var part in KeptParts)
         {
             foreach (var rule in Rules)
@@ -68,7 +90,7 @@ internal sealed class FillSearch(OutlineTable table, IProgress<NestingProgress>?
         }
     }
 
-    private bool IsOver() => (cancel.IsCancellationRequested && Best.Count > 0) || (placesLookedFor >= placesToLookFor && Best.Count > 0);
+    private bool IsOver() => (cancel.IsCancellationRequested && Best.Count > 0) || (placesLookedFor >= placesToLookFor && (Best.Count > 0 || fillsTried > 0));
 
     private IEnumerable<int[]> FirstOrders()
     {
@@ -86,13 +108,14 @@ internal sealed class FillSearch(OutlineTable table, IProgress<NestingProgress>?
 
     private void Try(int[] order, PlaceRule rule)
     {
+        fillsTried++;
         if (Keep(Filled([], order, rule, bestRight)))
         {
             (bestOrder, bestRule) = (order, rule);
         }
     }
 
-    private bool Keep(StripFill? filled)
+    private bool Keep(Filling? filled)
     {
         if (filled is null || filled.Right >= bestRight)
         {
@@ -103,32 +126,61 @@ internal sealed class FillSearch(OutlineTable table, IProgress<NestingProgress>?
         return true;
     }
 
-    /// <summary>Fills a strip; null as soon as it gets no shorter than a limit.</summary>
-    private StripFill? Filled(IReadOnlyList<Placed> kept, int[] order, PlaceRule rule, long limit)
+    /// <summary>Fills a strip, many copies in several goes; null as soon as it gets no shorter than a limit.</summary>
+    private Filling? Filled(IReadOnlyList<Placed> kept, int[] order, PlaceRule rule, long limit)
     {
-        var fill = new StripFill(table, rule);
-        foreach (var item in kept)
+        List<Placed> lay = [.. table.Fixed, .. kept];
+        var (right, floor) = (lay.Select(place => place.Right).DefaultIfEmpty(0).Max(), 0L);
+        foreach (var go in Goes(order))
         {
-            fill.Put(item);
+            var fill = new StripFill(table, rule, floor);
+            foreach (var place in lay.Skip(table.Fixed.Length).Where(place => place.Right + table.Spacing > floor))
+            {
+                fill.Put(place);
+            }
+
+            var before = fill.Placed.Count;
+            if (!TryFill(fill, go, limit))
+            {
+                return null;
+            }
+
+            lay.AddRange(fill.Placed.Skip(before));
+            right = Math.Max(right, fill.Right);
+            floor = Math.Max(0, right - (2 * widest));
         }
 
-        foreach (var item in order)
+        Report(right);
+        return new Filling(lay, right);
+    }
+
+    /// <summary>Fills in copies; false as soon as the strip gets no shorter than a limit, or on cancel.</summary>
+    private bool TryFill(StripFill fill, IEnumerable<int> copies, long limit)
+    {
+        foreach (var item in copies)
         {
             if (cancel.IsCancellationRequested)
             {
-                return Best.Count > 0 ? null : throw new OperationCanceledException(cancel);
+                return Best.Count > 0 ? false : throw new OperationCanceledException(cancel);
             }
 
             fill.Add(item);
             placesLookedFor += table.ByItem[item].Length;
             if (fill.Right >= limit)
             {
-                return null;
+                return false;
             }
         }
 
-        Report(fill.Right);
-        return fill;
+        return true;
+    }
+
+    /// <summary>An order dealt out into goes of as many copies, each with its share of the first and of the last.</summary>
+    private IEnumerable<IEnumerable<int>> Goes(int[] order)
+    {
+        var most = Math.Clamp(OutlinesByCopiesInAGo / table.Outlines.Length, LeastInAGo, MostInAGo);
+        var goes = ((order.Length - 1) / most) + 1;
+        return Enumerable.Range(0, goes).Select(go => order.Where((_, i) => i % goes == go));
     }
 
     private void Report(long right)
@@ -150,4 +202,7 @@ internal sealed class FillSearch(OutlineTable table, IProgress<NestingProgress>?
 
         return [.. changed];
     }
+
+    /// <summary>A full lay and its right end, steps.</summary>
+    private sealed record Filling(IReadOnlyList<Placed> Placed, long Right);
 }

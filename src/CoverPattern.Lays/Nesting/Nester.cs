@@ -28,6 +28,7 @@ public static class Nester
     /// <exception cref="OperationCanceledException">Cancelled before there was any layout.</exception>
     public static NestingLayout Nest(NestingTask task, IProgress<NestingProgress>? progress, CancellationToken cancel)
     {
+        RequireLength(task);
         var table = new OutlineTable(task);
         var found = new List<NestingLayout>();
         if (task.Start is { } given)
@@ -67,18 +68,35 @@ public static class Nester
         return layout;
     }
 
+    /// <summary>No lay is shorter than its area needs: what that puts beyond the grid is refused before any work.</summary>
+    private static void RequireLength(NestingTask task)
+    {
+        NestingTasks.Require(task);
+        var area = task.Items.Sum(item => item.Quantity * (Rings.SignedArea(item.Outline) + item.Holes.Sum(hole => Rings.SignedArea(hole))));
+        if (area > task.Width * Grid.LargestMillimetres)
+        {
+            throw new StripTooLongException(task.Items.Sum(item => item.Quantity));
+        }
+    }
+
     private static void AddFilled(OutlineTable table, List<NestingLayout> found, IProgress<NestingProgress>? progress, CancellationToken cancel)
     {
         try
         {
-            if (table.Task.Fixed.IsEmpty)
+            // The first lays come first: rows in closed form and one fill. Whoever waits no longer gets the shorter of them.
+            var rows = table.Task.Fixed.IsEmpty ? RowFill.Fill(table, cancel) : [];
+            if (rows.Count > 0)
             {
-                AddRows(table, found, progress, cancel);
+                found.Add(Placed.ToLayout(rows, "rows"));
             }
 
-            var search = new FillSearch(table, progress, cancel);
+            var told = progress is null ? null : new Falling(progress, found.Select(layout => layout.Length).DefaultIfEmpty(double.PositiveInfinity).Min());
+            var search = new FillSearch(table, told, cancel);
+            search.RunFirst();
+            AddFill(found, search, "bottom-left");
+            AddRepeated(table, rows, found, told, cancel);
             search.Run();
-            found.Add(Placed.ToLayout(search.Best, "bottom-left"));
+            AddFill(found, search, "bottom-left");
         }
         catch (OperationCanceledException) when (found.Count > 0)
         {
@@ -86,17 +104,24 @@ public static class Nester
         }
     }
 
-    private static void AddRows(OutlineTable table, List<NestingLayout> found, IProgress<NestingProgress>? progress, CancellationToken cancel)
+    private static void AddFill(List<NestingLayout> found, FillSearch search, string method)
     {
-        var rows = RowFill.Fill(table, cancel);
-        found.Add(Placed.ToLayout(rows, "rows"));
-        var tails = new FillSearch(table, progress, cancel);
-        tails.FillTails(rows);
-        if (tails.Best.Count > 0)
+        if (search.Best.Count > 0)
         {
-            found.Add(Placed.ToLayout(tails.Best, "rows with filled tail"));
+            found.Add(Placed.ToLayout(search.Best, method));
+        }
+    }
+
+    private static void AddRepeated(OutlineTable table, List<Placed> rows, List<NestingLayout> found, IProgress<NestingProgress>? progress, CancellationToken cancel)
+    {
+        if (rows.Count == 0 || cancel.IsCancellationRequested)
+        {
+            return;
         }
 
+        var tails = new FillSearch(table, progress, cancel);
+        tails.FillTails(rows, (long)(found.Min(layout => layout.Length) * Grid.StepsPerMillimetre));
+        AddFill(found, tails, "rows with filled tail");
         if (table.Task.Flaws.IsEmpty && !cancel.IsCancellationRequested && MaySearch(table.Task, copies: 0) && CellFill.Fill(table.Task, cancel) is { } cells)
         {
             found.Add(cells);
@@ -131,5 +156,17 @@ public static class Nester
     {
         var box = Rings.Bounds(item.Outline);
         return Math.Max(box.Width, box.Height) > LargestSearched;
+    }
+
+    /// <summary>Passes progress on with the least length told so far.</summary>
+    private sealed class Falling(IProgress<NestingProgress> listener, double least) : IProgress<NestingProgress>
+    {
+        private double least = least;
+
+        public void Report(NestingProgress value)
+        {
+            least = Math.Min(least, value.Length);
+            listener.Report(value with { Length = least });
+        }
     }
 }

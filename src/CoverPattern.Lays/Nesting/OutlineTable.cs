@@ -9,8 +9,12 @@ namespace CoverPattern.Lays.Nesting;
 /// <summary>What all placing methods need of a task: outlines in every turn they may take, and what keeps two of them apart.</summary>
 internal sealed class OutlineTable
 {
+    // Thousands of unlike outlines have more pairs than memory: some 100 MB of them are held, and all are made anew from then on.
+    private const int MostKeepOuts = 200_000;
+
     private readonly Dictionary<(int Fixed, int Moving), KeepOut[]> keepOuts = [];
     private readonly Dictionary<(int Item, long Height), RowStyle?> styles = [];
+    private readonly Dictionary<int, int> fixedCopies;
 
     /// <exception cref="ArgumentException">The task is not well formed: see <see cref="Nester"/>.</exception>
     /// <exception cref="ItemTooWideException">An item is wider than the strip in every allowed turn.</exception>
@@ -24,7 +28,8 @@ internal sealed class OutlineTable
         ByItem = [.. task.Items.Select((_, item) => Turned(item, outlines))];
         Outlines = outlines.ToImmutable();
         Flaws = [.. task.Flaws.Select((flaw, k) => OfFlaw(flaw, k))];
-        Fixed = [.. task.Fixed.Select((placement, k) => OfFixed(placement, outlines.Count + task.Flaws.Length + k))];
+        Fixed = OfFixed(outlines.Count + task.Flaws.Length);
+        fixedCopies = Fixed.CountBy(placed => placed.Outline.Item).ToDictionary();
     }
 
     public NestingTask Task { get; }
@@ -51,7 +56,7 @@ internal sealed class OutlineTable
     public int Copies => Task.Items.Sum(item => item.Quantity);
 
     /// <summary>Copies of an item that are to be placed, those that stay where they lie not counted.</summary>
-    public int CopiesToLay(int item) => Task.Items[item].Quantity - Fixed.Count(placed => placed.Outline.Item == item);
+    public int CopiesToLay(int item) => Task.Items[item].Quantity - fixedCopies.GetValueOrDefault(item);
 
     /// <summary>Whether a piece lies on no flawed area that it does not bear.</summary>
     public bool IsClear(Placed piece) => Flaws.All(flaw => Array.TrueForAll(
@@ -68,6 +73,11 @@ internal sealed class OutlineTable
             found = still.Item < 0 && Task.Items[moving.Item].Grade >= Task.Flaws[-1 - still.Item].LeastGrade
                 ? []
                 : [.. still.Parts.SelectMany(part => moving.Parts.Select(other => Of(part, other, spacing)))];
+            if (keepOuts.Count >= MostKeepOuts)
+            {
+                keepOuts.Clear();
+            }
+
             keepOuts.Add(key, found);
         }
 
@@ -92,11 +102,25 @@ internal sealed class OutlineTable
         return new Placed(outline, outline.Low.X, outline.Low.Y);
     }
 
-    private Placed OfFixed(NestingPlacement placement, int index)
+    /// <summary>Where the copies lie that stay; copies of one pose share an outline, so that their keep-outs are made once.</summary>
+    private ImmutableArray<Placed> OfFixed(int firstIndex)
     {
-        var outline = new TurnedOutline(index, placement with { Shift = default }, Task.Items[placement.Item]);
-        var shift = Grid.ToSteps(placement.Shift);
-        return new Placed(outline, shift.X + outline.Low.X, shift.Y + outline.Low.Y);
+        var poses = new Dictionary<NestingPlacement, TurnedOutline>();
+        var placed = ImmutableArray.CreateBuilder<Placed>(Task.Fixed.Length);
+        foreach (var placement in Task.Fixed)
+        {
+            var pose = placement with { Shift = default };
+            if (!poses.TryGetValue(pose, out var outline))
+            {
+                outline = new TurnedOutline(firstIndex + poses.Count, pose, Task.Items[pose.Item]);
+                poses.Add(pose, outline);
+            }
+
+            var shift = Grid.ToSteps(placement.Shift);
+            placed.Add(new Placed(outline, shift.X + outline.Low.X, shift.Y + outline.Low.Y));
+        }
+
+        return placed.MoveToImmutable();
     }
 
     private static KeepOut Of(ImmutableArray<GridPoint> still, ImmutableArray<GridPoint> moving, long spacing)

@@ -20,6 +20,7 @@ public static class RowFill
     // Two blocks are tried for few kinds and the best ways to part the width only; own choice for time.
     private const int MostItemsInTwoBlocks = 6;
     private const int MostSplitsInTwoBlocks = 24;
+    private const int MostCopiesInTwoBlocks = 1000;
 
     /// <summary>Fills the strip.</summary>
     /// <inheritdoc cref="Nester.Nest" path="/exception"/>
@@ -35,7 +36,7 @@ public static class RowFill
         var orders = Orders(table).ToArray();
         var blocks = orders.SelectMany(order => Blocks(table, order, cancel)).ToList();
         var best = blocks.MinBy(block => block.Length)!.Placed;
-        if (table.ByItem.Length > MostItemsInTwoBlocks)
+        if (table.ByItem.Length > MostItemsInTwoBlocks || table.Copies > MostCopiesInTwoBlocks)
         {
             return best;
         }

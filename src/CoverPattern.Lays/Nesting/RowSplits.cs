@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using System.Collections.Immutable;
 using System.Linq;
@@ -9,6 +10,10 @@ internal static class RowSplits
 {
     // Beyond this many ways the rows' gain no longer pays the time; own choice.
     private const int MostSplits = 240;
+
+    // For many copies fewer ways are tried: so many copies are set in all.
+    private const int LeastSplits = 12;
+    private const int CopiesToSet = 60_000;
     private const int MostHeights = 8;
 
     /// <summary>All ways to stack rows of the items' heights with the spacing between, in which no further row has room.</summary>
@@ -21,8 +26,11 @@ internal static class RowSplits
         var needed = items.Max(item => table.ByItem[item].Min(outline => outline.Height));
         var stacks = new List<ImmutableArray<long>>();
         Stack(table, heights, [], stacks);
-        return [.. stacks.Where(stack => stack.Max() >= needed).SelectMany(stack => WithRest(table, stack)).Take(MostSplits)];
+        return [.. stacks.Where(stack => stack.Max() >= needed).SelectMany(stack => WithRest(table, stack)).Take(Most(table))];
     }
+
+    /// <summary>How many ways are tried.</summary>
+    private static int Most(OutlineTable table) => Math.Clamp(CopiesToSet / Math.Max(1, table.Copies), LeastSplits, MostSplits);
 
     private static long[] Heights(OutlineTable table, IReadOnlyList<int> items)
     {

@@ -12,7 +12,8 @@ namespace CoverPattern.Lays.Nesting;
 /// </remarks>
 /// <param name="table">Outlines and keep-outs.</param>
 /// <param name="rule">How places of different turns are compared.</param>
-internal sealed class StripFill(OutlineTable table, PlaceRule rule)
+/// <param name="floor">No place further left is looked for, steps.</param>
+internal sealed class StripFill(OutlineTable table, PlaceRule rule, long floor = 0)
 {
     // Own choices, measured on dome sets: more lines or more slides lengthen the work more than they shorten the lay.
     private const int EvenLines = 24;
@@ -121,7 +122,7 @@ internal sealed class StripFill(OutlineTable table, PlaceRule rule)
     {
         if (y >= 0 && y <= table.Width - outline.Height && heights.Add((outline.Index, y)))
         {
-            known.Add(new SweepLine(y));
+            known.Add(new SweepLine(y, floor));
         }
     }
 
@@ -129,7 +130,7 @@ internal sealed class StripFill(OutlineTable table, PlaceRule rule)
     private Placed Slide(Placed place)
     {
         var reach = Math.Max(place.Outline.Height, place.Outline.Width) / 2;
-        var leftmost = Math.Max(0, place.X - reach);
+        var leftmost = Math.Max(floor, place.X - reach);
         CollectNear(place, leftmost, reach);
         for (var step = reach / 4; step > 0; step /= 2)
         {

@@ -4,7 +4,8 @@ namespace CoverPattern.Lays.Nesting;
 
 /// <summary>One height across the strip, and the places along it that an outline may not take.</summary>
 /// <param name="y">Steps across the strip.</param>
-internal sealed class SweepLine(long y)
+/// <param name="floor">No place further left is looked for, steps.</param>
+internal sealed class SweepLine(long y, long floor)
 {
     // Disjoint and rising; two may touch, and the point where they do is free.
     private readonly List<(long From, long To)> spans = [];
@@ -17,7 +18,7 @@ internal sealed class SweepLine(long y)
     /// <summary>Marks all places strictly between two as taken.</summary>
     public void Block(long from, long to)
     {
-        if (to <= 0)
+        if (to <= floor)
         {
             return;
         }
@@ -42,10 +43,10 @@ internal sealed class SweepLine(long y)
         }
     }
 
-    /// <summary>The least free place, 0 or more.</summary>
+    /// <summary>The least free place, no less than the floor.</summary>
     public long FirstFree()
     {
-        var x = 0L;
+        var x = floor;
         foreach (var (from, to) in spans)
         {
             if (from >= x)

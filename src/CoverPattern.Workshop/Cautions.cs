@@ -1,4 +1,5 @@
 using System.Collections.Generic;
+using System.Linq;
 using CoverPattern.Lays.Estimates;
 using CoverPattern.Patterns.Jobs;
 
@@ -32,7 +33,12 @@ internal static class Cautions
         }
         else if (weight is null)
         {
-            yield return new Notice(NoticeLevel.Note, "no-mass", "cloths[0].mass", "No weight is given: the job does not state the cloth's mass.");
+            var silent = job.Cloths.Index().Where(entry => entry.Item.MassPerArea is null).ToArray();
+            yield return new Notice(
+                NoticeLevel.Note,
+                "no-mass",
+                string.Join(", ", silent.Select(entry => System.FormattableString.Invariant($"cloths[{entry.Index}].mass"))),
+                $"No weight is given: the job does not state the mass of {string.Join(", ", silent.Select(entry => entry.Item.Name))}.");
         }
     }
 

@@ -6,7 +6,6 @@ using CoverPattern.Patterns.Frames;
 using CoverPattern.Patterns.Jobs;
 using CoverPattern.Patterns.Openings;
 using CoverPattern.Patterns.Pieces;
-using CoverPattern.Patterns.Shells;
 
 namespace CoverPattern.Workshop.Tests.Sewing;
 

@@ -10,6 +10,9 @@ internal sealed class OpenedCover
     private const double AreaShare = 1e-6;
     private const double CornerError = 0.00069;
 
+    // The two sides of a rim are put on the grid each by itself: both ends of a step move on either side, so that it may be longer here and shorter there by that much each.
+    private const double StepError = 4 * CornerError;
+
     // A drawn curve is this near to its outline, by the promise of the openings' page; a corner moves with the grid, millimetres.
     private const double OnOutline = 0.03;
 
@@ -161,9 +164,9 @@ internal sealed class OpenedCover
         // Step by step the two sides of a rim are one line.
         var steps = here.Path.Skip(1).Select((point, i) => here.Path[i].DistanceTo(point)).ToArray();
         var others = there.Path.Skip(1).Select((point, i) => there.Path[i].DistanceTo(point)).Reverse().ToArray();
-        if (steps.Length != others.Length || steps.Zip(others).Any(pair => !(Math.Abs(pair.First - pair.Second) <= Tolerances.SamePlace)))
+        if (steps.Length != others.Length || steps.Zip(others).Any(pair => !(Math.Abs(pair.First - pair.Second) <= StepError)))
         {
-            faults.Add($"{name} the two sides bend at other places.");
+            faults.Add(FormattableString.Invariant($"{name} the two sides bend at other places: {steps.Length} and {others.Length} steps, up to {steps.Zip(others).Max(pair => Math.Abs(pair.First - pair.Second)):0.#####} mm apart."));
         }
     }
 

@@ -104,7 +104,8 @@ public class PipeSewingTests
                     laid++;
                     var text = SewingJobs.PiecesText(job);
                     over += text.Contains("\"J1-2\"", StringComparison.Ordinal) ? 1 : 0;
-                    Assert.Empty(PipedCover.Faults(text, SewingJobs.OrderOf(job), order));
+                    var faults = PipedCover.Faults(text, SewingJobs.OrderOf(job), order);
+                    Assert.True(faults.Count == 0, string.Join('\n', faults));
                 }
             },
             iter: 40,

@@ -97,6 +97,11 @@ internal sealed class SlitPlacer(Job job, ClippedShell surface)
         var others = regions.Select(region => (region.Label, Points: RimPoints.InSpace(surface.Shell, region).ToArray(), Ring: region.RingMm)).ToArray();
         for (var i = 0; i < slits.Length; i++)
         {
+            foreach (var region in regions.Where(region => LiesIn(slits[i], region)))
+            {
+                Refuse(slits[i], $"it lies in what {region.Label} takes out", "a slit in the cover's cloth: another place");
+            }
+
             foreach (var (label, beside, ring) in others.Concat(Enumerable.Range(0, i).Select(k => (slits[k].Label, points[k], 0.0))))
             {
                 var gap = points[i].Min(point => beside.Min(other => Point3.Distance(point, other))) - ring;
@@ -107,6 +112,9 @@ internal sealed class SlitPlacer(Job job, ClippedShell surface)
             }
         }
     }
+
+    private bool LiesIn(LaidSlit slit, Region region) => FaceCutter.Cut(surface, [region])!.Value.Where(cell => cell.Region == 0)
+        .Any(cell => slit.Lines.Any(line => line.Face == cell.Face && ExactPredicates.Locate(Rings.ToSteps(cell.Corners), Grid.ToSteps(Point2.Between(line.From, line.To, 0.5))) > 0));
 
     private IEnumerable<Point3> InSpace(LaidSlit slit) => slit.Lines.SelectMany(line =>
     {

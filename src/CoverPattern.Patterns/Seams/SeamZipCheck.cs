@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Collections.Immutable;
 using System.Linq;
+using CoverPattern.Geometry;
 using CoverPattern.Patterns.Jobs;
 using CoverPattern.Patterns.Openings;
 using CoverPattern.Patterns.Shells;
@@ -90,21 +91,24 @@ public static class SeamZipCheck
             yield return new Fault(PlaceOf(cut.Entry), $"a zip beside or over that of {PlaceOf(other.Entry)}", $"zips apart by {job.Clearances.Seam.Typed} at least, or one zip");
         }
 
-        foreach (var region in openings.Regions.Where(region => region.Rim.Any(stretch => stretch.Enter is { } enter && enter.Edge == cut.Line && enter.Share > cut.From - margin && enter.Share < cut.To + margin)))
+        var surface = new ClippedShell(shell);
+        foreach (var region in openings.Regions.Where(region => Takes(surface, region, cut.Line, (cut.From - margin, cut.To + margin))))
         {
-            yield return new Fault(PlaceOf(cut.Entry), $"a zip where {region.Label} crosses the seam", $"a zip {job.Clearances.Seam.Typed} at least from an opening: another beginning, or another seam");
-        }
-
-        foreach (var region in openings.Regions.Where(region => IsTaken(region, cut)))
-        {
-            yield return new Fault(PlaceOf(cut.Entry), $"a zip in that part of a seam which {region.Label} takes out", "a part of a seam that is left");
+            yield return new Fault(PlaceOf(cut.Entry), $"a zip where {region.Label} crosses the seam or takes it out", $"a part of a seam that is left, {job.Clearances.Seam.Typed} at least from an opening: another beginning, or another seam");
         }
     }
 
-    /// <summary>Whether a region takes out the line round a cut: rims enter and leave it on both sides.</summary>
-    private static bool IsTaken(Region region, SeamCut cut)
+    /// <summary>Whether a region takes out any of a line between two shares of it.</summary>
+    private static bool Takes(ClippedShell surface, Region region, int line, (double From, double To) between) => !region.Rim[0].IsRing && FaceCutter.Cut(surface, [region])!.Value
+        .Where(cell => cell.Region == 0)
+        .SelectMany(cell => Enumerable.Range(0, cell.Edges.Length).Where(i => !cell.Edges[i].IsRim && cell.Edges[i].Line == line).Select(i => Shares(surface, cell, i)))
+        .Any(taken => taken.Low < between.To && between.From < taken.High);
+
+    private static (double Low, double High) Shares(ClippedShell surface, FaceCell cell, int edge)
     {
-        var shares = region.Rim.Select(stretch => stretch.Enter).OfType<LinePoint>().Where(point => point.Edge == cut.Line).Select(point => point.Share).Order().ToArray();
-        return shares.Any(share => share < cut.From) && shares.Any(share => share > cut.To) && shares.Count(share => share < cut.From) % 2 == 1;
+        var (from, to) = surface.Ends(cell.Face, cell.Edges[edge].Line);
+        double ShareOf(Point2 at) => Point2.Dot(at - from, to - from) / Point2.Dot(to - from, to - from);
+        var (here, there) = (ShareOf(cell.Corners[edge]), ShareOf(cell.Corners[(edge + 1) % cell.Corners.Length]));
+        return (Math.Min(here, there), Math.Max(here, there));
     }
 }

@@ -90,6 +90,18 @@ public class SeamZipSewingTests
             fault => fault.Allowed.Contains("a strut with a seam over it", StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void Faults_ZipWhereAnOpeningTakesTheSeam_IsTold()
+    {
+        // An opening of 1.2 m about the middle of a facet takes the middle of every strut round it.
+        var job = With(new SeamZip("H1.02-H2.02", SewingJobs.Mm(500), SewingJobs.Mm(400)));
+        var shell = ShellFitter.Fit(job, FrameBuilder.Build(job.Frame));
+        var edge = shell.Edges.First(edge => $"{shell.Nodes[edge.From].Label}-{shell.Nodes[edge.To].Label}" is "H1.02-H2.02" or "H2.02-H1.02");
+        var opened = job with { Openings = [new OpeningWish(new OutlineWish(OutlineForm.Circle) { Width = SewingJobs.Mm(1100) }, new OpeningPlace(shell.Faces[edge.Left].Label, SewingJobs.Mm(0), SewingJobs.Mm(0)), LayingRule.Carried, SewingJobs.Mm(15))] };
+
+        Assert.Contains(FaultsOf(opened), fault => fault.Said.Contains("O1 crosses the seam or takes it out", StringComparison.Ordinal));
+    }
+
     private static Job With(params SeamZip[] zips) => Dome with { Seam = Dome.Seam with { Zips = [.. zips] } };
 
     private static Fault[] FaultsOf(Job job)

@@ -87,6 +87,15 @@ public class SlitSewingTests
         Assert.Equal((600.0, 80.0), (Math.Round(strip.Runs[0].LengthMm, 2), Math.Round(strip.Runs[1].LengthMm, 2)));
     }
 
+    [Fact]
+    public void Lay_SlitInsideAnOpening_IsAFault()
+    {
+        var job = WithSlit("F2.05", 0, 0, 0, 200);
+        job = job with { Openings = [job.Openings[0], new OpeningWish(new OutlineWish(OutlineForm.Circle) { Width = SewingJobs.Mm(700) }, new OpeningPlace("F2.05", SewingJobs.Mm(0), SewingJobs.Mm(0)), LayingRule.Carried, SewingJobs.Mm(15))] };
+
+        Assert.Contains(FaultsOf(job), fault => fault.Said.Contains("it lies in what O2 takes out", StringComparison.Ordinal));
+    }
+
     private static Job WithSlit(string facet, double right, double up, double turned, double length) => Dome with
     {
         Openings =

@@ -9,21 +9,22 @@ using CoverPattern.Lays.Nesting.Search;
 
 namespace Bench;
 
-/// <summary>How cost grows with the number of pieces: up to 4,000 pieces of 40 kinds, and all unlike.</summary>
+/// <summary>How cost grows with the number of pieces: up to 4,000 pieces of few kinds, and all unlike.</summary>
 internal static class LargeSetBench
 {
-    private const int ManyKinds = 40;
-
-    public static int Run()
+    /// <param name="words">Kinds, 0 for all unlike, and numbers of pieces; without any 40 kinds and all unlike.</param>
+    public static int Run(ReadOnlySpan<string> words)
     {
-        foreach (var isUnlike in new[] { false, true })
+        int[] kinds = words.IsEmpty ? [40, 0] : [int.Parse(words[0], CultureInfo.InvariantCulture)];
+        int[] counts = words.Length < 2 ? [250, 500, 1000, 2000, 4000] : [.. words[1..].ToArray().Select(word => int.Parse(word, CultureInfo.InvariantCulture))];
+        foreach (var kind in kinds)
         {
-            foreach (var pieces in new[] { 250, 500, 1000, 2000, 4000 })
+            foreach (var pieces in counts)
             {
-                var task = Task(pieces, isUnlike ? pieces : ManyKinds);
+                var task = Task(pieces, kind > 0 ? kind : pieces);
                 var (first, length) = FirstLay(task);
                 var (whole, layout) = Spent(() => Nester.Nest(task, null, CancellationToken.None));
-                var perEvaluation = isUnlike && pieces > 1000 ? double.NaN : PerEvaluation(task, layout);
+                var perEvaluation = kind == 0 && pieces > 1000 ? double.NaN : PerEvaluation(task, layout);
                 var megabytes = Process.GetCurrentProcess().PeakWorkingSet64 >> 20;
                 var isProved = LayoutCheck.Check(task, layout).IsEmpty;
                 Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{{\"pieces\":{pieces},\"kinds\":{task.Items.Length},\"firstLaySeconds\":{first:F2},\"firstLength\":{length:F0},\"wholeSeconds\":{whole:F2},\"length\":{layout.Length:F0},\"nanosecondsPerEvaluation\":{perEvaluation:F0},\"peakMegabytes\":{megabytes},\"verified\":{(isProved ? "true" : "false")}}}"));

@@ -57,13 +57,14 @@ public static class ConvexParts
         var corners = WithoutStraightCorners([.. hole.Reverse()]);
         while (corners.Count > most)
         {
-            var ears = Enumerable.Range(0, corners.Count).Where(i => IsEar(corners, i)).ToArray();
-            if (ears.Length == 0 || corners.Count <= 4)
+            // Whether a corner is an ear asks all others: it is asked of the shallowest first, so that one answer does.
+            var ear = Enumerable.Range(0, corners.Count).OrderBy(i => Depth(corners, i)).Append(-1).First(i => i < 0 || IsEar(corners, i));
+            if (ear < 0 || corners.Count <= 4)
             {
                 break;
             }
 
-            corners.RemoveAt(ears.MinBy(i => Depth(corners, i)));
+            corners.RemoveAt(ear);
         }
 
         corners.Reverse();
@@ -113,13 +114,13 @@ public static class ConvexParts
                 return;
             }
 
-            var fillable = hollows.Where(i => IsEmpty(corners, i)).ToArray();
-            if (fillable.Length == 0)
+            var fillable = hollows.OrderBy(i => Depth(corners, i)).Append(-1).First(i => i < 0 || IsEmpty(corners, i));
+            if (fillable < 0)
             {
                 return;
             }
 
-            corners.RemoveAt(fillable.MinBy(i => Depth(corners, i)));
+            corners.RemoveAt(fillable);
         }
     }
 

@@ -8,7 +8,7 @@ return args switch
     ["freeze", .. var rest] => Bench.FrozenSets.Run(rest),
     ["domes", .. var rest] => Bench.FrozenDomeBench.Run(rest),
     ["first", .. var rest] => Bench.FirstLayBench.Run(rest),
-    ["large"] => Bench.LargeSetBench.Run(),
+    ["large", .. var rest] => Bench.LargeSetBench.Run(rest),
     ["collisions", .. var rest] => Bench.CollisionBench.Run(rest),
     ["frames", .. var rest] => Bench.FrameBench.Run(rest),
     _ => Usage(),

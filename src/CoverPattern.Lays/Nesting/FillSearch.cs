@@ -17,7 +17,7 @@ internal sealed class FillSearch(OutlineTable table, IProgress<NestingProgress>?
     // Looking for the leftmost place goes through all that lies on the strip: in one go the work would grow with the square of the copies.
     // From so many on, copies are filled in go by go, each behind the ragged end of the last; fewer a go where their kinds are many. Own choice.
     private const int MostInAGo = 400;
-    private const int LeastInAGo = 100;
+    private const int LeastInAGo = 50;
     private const int OutlinesByCopiesInAGo = 40_000;
 
     // Tails of more copies, or of rows so much longer than the fill, have never paid the work of filling them anew.

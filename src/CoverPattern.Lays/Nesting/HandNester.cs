@@ -16,14 +16,14 @@ public static class HandNester
     public static NestingLayout Nest(NestingTask task, IProgress<NestingProgress>? progress, CancellationToken cancel)
     {
         var tight = Nester.Nest(task, progress, cancel);
-        var plain = task.Fixed.IsEmpty ? Plain(new OutlineTable(task), cancel) : [];
+        var plain = task.Fixed.IsEmpty && !cancel.IsCancellationRequested ? Plain(new OutlineTable(task)) : [];
         var best = plain.OrderBy(layout => layout.Length).FirstOrDefault(layout => layout.Length <= Grid.LargestMillimetres && LayoutCheck.Check(task, layout).IsEmpty) ?? tight;
         return best with { TightLength = Math.Min(tight.Length, best.Length) };
     }
 
-    private static IEnumerable<NestingLayout> Plain(OutlineTable table, CancellationToken cancel)
+    private static IEnumerable<NestingLayout> Plain(OutlineTable table)
     {
-        yield return Placed.ToLayout(ShelfFill.Fill(table, cancel), "boxes");
-        yield return Placed.ToLayout(RowFill.Fill(table, cancel), "rows");
+        yield return Placed.ToLayout(ShelfFill.Fill(table, CancellationToken.None), "boxes");
+        yield return Placed.ToLayout(RowFill.Fill(table, CancellationToken.None), "rows");
     }
 }

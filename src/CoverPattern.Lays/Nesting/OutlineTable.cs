@@ -9,12 +9,13 @@ namespace CoverPattern.Lays.Nesting;
 /// <summary>What all placing methods need of a task: outlines in every turn they may take, and what keeps two of them apart.</summary>
 internal sealed class OutlineTable
 {
-    // Thousands of unlike outlines have more pairs than memory: some 100 MB of them are held, and all are made anew from then on.
-    private const int MostKeepOuts = 200_000;
+    // Thousands of unlike outlines have more pairs than memory: some 200 MB of them are held, and all are made anew from then on.
+    private const int MostKeepOuts = 400_000;
 
     private readonly Dictionary<(int Fixed, int Moving), KeepOut[]> keepOuts = [];
     private readonly Dictionary<(int Item, long Height), RowStyle?> styles = [];
     private readonly Dictionary<int, int> fixedCopies;
+    private int keepOutsHeld;
 
     /// <exception cref="ArgumentException">The task is not well formed: see <see cref="Nester"/>.</exception>
     /// <exception cref="ItemTooWideException">An item is wider than the strip in every allowed turn.</exception>
@@ -73,12 +74,14 @@ internal sealed class OutlineTable
             found = still.Item < 0 && Task.Items[moving.Item].Grade >= Task.Flaws[-1 - still.Item].LeastGrade
                 ? []
                 : [.. still.Parts.SelectMany(part => moving.Parts.Select(other => Of(part, other, spacing)))];
-            if (keepOuts.Count >= MostKeepOuts)
+            if (keepOutsHeld > MostKeepOuts)
             {
                 keepOuts.Clear();
+                keepOutsHeld = 0;
             }
 
             keepOuts.Add(key, found);
+            keepOutsHeld += found.Length;
         }
 
         return found;

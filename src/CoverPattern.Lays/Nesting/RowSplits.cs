@@ -11,9 +11,10 @@ internal static class RowSplits
     // Beyond this many ways the rows' gain no longer pays the time; own choice.
     private const int MostSplits = 240;
 
-    // For many copies fewer ways are tried: so many copies are set in all.
-    private const int LeastSplits = 12;
+    // For many copies fewer ways are tried: so many copies are set in all; and fewer still for many kinds, whose neighbours are all new.
+    private const int LeastSplits = 4;
     private const int CopiesToSet = 60_000;
+    private const int OutlinesToSet = 20_000;
     private const int MostHeights = 8;
 
     /// <summary>All ways to stack rows of the items' heights with the spacing between, in which no further row has room.</summary>
@@ -30,7 +31,8 @@ internal static class RowSplits
     }
 
     /// <summary>How many ways are tried.</summary>
-    private static int Most(OutlineTable table) => Math.Clamp(CopiesToSet / Math.Max(1, table.Copies), LeastSplits, MostSplits);
+    private static int Most(OutlineTable table) =>
+        Math.Clamp(Math.Min(CopiesToSet / Math.Max(1, table.Copies), OutlinesToSet / table.Outlines.Length), LeastSplits, MostSplits);
 
     private static long[] Heights(OutlineTable table, IReadOnlyList<int> items)
     {

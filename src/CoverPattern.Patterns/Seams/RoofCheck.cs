@@ -37,7 +37,7 @@ public static class RoofCheck
 
         ImmutableArray<Fault> facets = [.. Names(job), .. Facets(job.Roof!, frame, shell, line)];
         ImmutableArray<Fault> lines = facets.IsEmpty ? [.. Lines(job, shell, plan, line)] : facets;
-        return lines.IsEmpty ? [.. Zips(job, shell, line), .. Flaps(job, shell, line), .. Openings(job, shell, line, openings)] : lines;
+        return lines.IsEmpty ? [.. Zips(job, shell, line), .. Flaps(job, shell, line), .. Openings(job, shell, line, openings), .. Slits(job, shell, line, openings.Slits)] : lines;
     }
 
     private static IEnumerable<Fault> Names(Job job)
@@ -165,6 +165,28 @@ public static class RoofCheck
             if (onRoof && job.Roof!.Screen is not null && openings.Pipes.Any(pipe => pipe.Label == label))
             {
                 yield return new Fault(place, $"{label} goes through the roof, beneath which a screen lies", "no mesh near a stove pipe: leave the roof screen away, or let the pipe go through the wall");
+            }
+        }
+    }
+
+    private static IEnumerable<Fault> Slits(Job job, Shell shell, RoofLine line, ImmutableArray<LaidSlit> slits)
+    {
+        var edges = line.Steps.Select(step => step.Edge).ToHashSet();
+        foreach (var slit in slits)
+        {
+            var place = FormattableString.Invariant($"openings[{slit.Entry}]");
+            if (slit.Crossed.Any(edges.Contains))
+            {
+                yield return new Fault(place, $"{slit.Label} crosses the line between roof and wall", "a slit on one side of it: another place, or another row or facets for the roof");
+                continue;
+            }
+
+            var gap = slit.Lines.Where(part => !line.Faces.Contains(part.Face)).Select(part => (Plane: FacePlane.Of(shell, part.Face), part.From, part.To))
+                .SelectMany(part => line.Steps.Select(step => Segments3.Distance(shell.Nodes[step.From].Position, shell.Nodes[step.To].Position, part.Plane.ToSpace(part.From), part.Plane.ToSpace(part.To))))
+                .DefaultIfEmpty(double.PositiveInfinity).Min();
+            if (gap < job.Roof!.Flap.Millimetres)
+            {
+                yield return new Fault(place, FormattableString.Invariant($"{slit.Label} comes within {gap:0} mm of the roof's edge"), $"at least the width of the roof's flap, {job.Roof.Flap.Typed}, which hangs there: a shorter slit, a place farther down, or a narrower flap");
             }
         }
     }

@@ -43,12 +43,15 @@ public static class Corridor
         }
 
         var openings = OpeningLayer.Lay(job, frame, shell);
+        var roof = RoofLine.Find(job, frame, shell);
         var plan = SeamPlanner.Plan(job, shell, panels);
+        plan = roof?.ZipIn(plan) ?? plan;
         ImmutableArray<Fault> wrong =
         [
             .. StockList.Faults(job.Frame, frame),
             .. SeamWishCheck.Faults(job, shell, plan),
             .. openings.Faults,
+            .. RoofCheck.Faults(job, frame, shell, plan, openings),
             .. OpeningSeamCheck.Faults(job, shell, plan, openings.Windows),
             .. OpeningSeamCheck.Faults(job, shell, plan, openings.Openings),
             .. OpeningSeamCheck.Faults(plan, openings.Slits),
@@ -73,6 +76,7 @@ public static class Corridor
             .. PipePieces.Make(shell, plan, openings.Pipes),
             .. HubPatchPieces.Make(job, shell, cut),
             .. SplashBand.Make(job, shell, cut, flat),
+            .. RoofFlap.Make(job, frame, shell, cut),
             .. GroundFlap.Make(job, shell, cut),
             .. InsulationPads.Make(job, frame, openings),
         ];
@@ -85,14 +89,16 @@ public static class Corridor
         var finishing = PieceFinisher.Finish(job, shell, cut, flat, added);
         var bulks = BulkCounter.Count(job, cut, CrossingFinder.Find(shell, cut), PatchedHubs.Of(job, shell, cut, finishing.Set));
         var liner = Liner.Make(job, frame, openings);
-        ImmutableArray<Fault> faults = [.. finishing.Faults, .. liner?.Faults ?? [], .. BulkCheck.Faults(job, bulks), .. HubPatchCheck.Faults(job, shell, cut)];
+        var screen = RoofScreen.Make(job, frame, shell, plan);
+        ImmutableArray<Fault> faults = [.. finishing.Faults, .. liner?.Faults ?? [], .. screen?.Faults ?? [], .. BulkCheck.Faults(job, bulks), .. HubPatchCheck.Faults(job, shell, cut)];
         if (!faults.IsEmpty)
         {
             return new WorkshopOutcome(null, faults);
         }
 
-        var whole = liner is null ? finishing.Set : Liner.Join(finishing.Set, liner.Set, job.Covers);
-        var set = OutsidePatterns.Add(whole, job) with { Fittings = OpeningFittings.Of(job, openings, added) };
+        var roofed = screen is null ? finishing.Set : Liner.Join(finishing.Set, screen.Set, job.Covers);
+        var whole = liner is null ? roofed : Liner.Join(roofed, liner.Set, job.Covers);
+        var set = OutsidePatterns.Add(whole, job) with { Fittings = [.. OpeningFittings.Of(job, openings, added), .. RoofFittings.Of(job, frame, shell, cut, added)] };
         Say("lays");
         var lays = LayPlanner.Plan(job, set, Relay(progress), cancel);
         cancel.ThrowIfCancellationRequested();
@@ -114,6 +120,7 @@ public static class Corridor
                     .Concat(finishing.Notices)
                     .Concat(openings.Notices)
                     .Concat(InsulationPads.Notices(job, frame, openings))
+                    .Concat(RoofNotices.Of(job, frame, shell, openings, set))
                     .Concat(LayNotices.Of(job, lays, set))
                     .Concat(Cautions.For(job, estimate))
                     .OrderByDescending(notice => notice.Level),

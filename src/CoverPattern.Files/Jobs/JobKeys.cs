@@ -192,6 +192,7 @@ internal static class JobKeys
         .. OpeningKeys.All,
         .. PipeKeys.All,
         .. VentKeys.All,
+        .. RoofKeys.All,
         .. LinerKeys.All,
         .. BagKeys.All,
         new("outside", KeyKind.Sections, "Pieces drawn elsewhere that every cover gets.") { Least = 1, Most = 20 },

@@ -62,11 +62,12 @@ public static class JobReader
         var openings = OpeningReader.Read(top.Sections("openings"), cloths, notes);
         var pipes = PipeReader.Read(top.Sections("pipes"), cloths, notes);
         var vents = top.States("vents") ? VentReader.Read(top.Section("vents"), notes) : null;
+        var roof = top.States("roof") ? RoofReader.Read(top.Section("roof"), cloths, notes) : null;
         var liner = top.States("liner") ? LinerReader.Read(top.Section("liner"), cloths, notes) : null;
         var insulation = top.States("insulation") ? LinerReader.ReadInsulation(top.Section("insulation"), cloths, notes) : null;
         var flap = top.States("groundFlap") ? BagReader.ReadFlap(top.Section("groundFlap"), cloths, notes) : null;
         var bag = top.States("bag") ? BagReader.Read(top.Section("bag"), cloths, notes) : null;
-        var notions = NotionReader.Read(top.Section("notions"), seam, hem, marks, openings);
+        var notions = NotionReader.Read(top.Section("notions"), seam, hem, marks, openings, roof is not null);
         var outside = OutsideReader.Read(top.Sections("outside"), cloths, notes, beside);
         var clearances = WindowReader.ReadClearances(top.Section("clearances"), HasOpenings(top));
         var lay = LayReader.Read(top.Section("lay"), notes, beside);
@@ -85,6 +86,7 @@ public static class JobReader
             Openings = openings,
             Pipes = pipes,
             Vents = vents,
+            Roof = roof,
             Liner = liner,
             Insulation = insulation,
             GroundFlap = flap,

@@ -12,10 +12,11 @@ internal static class NotionReader
     /// <param name="hem">Tells whether webbing or binding goes along the lower edge.</param>
     /// <param name="marks">Tell whether there are ties.</param>
     /// <param name="openings">Tell what closes them.</param>
-    internal static NotionWish Read(JobSection section, SeamWish seam, HemWish hem, MarkWish marks, ImmutableArray<OpeningWish> openings)
+    /// <param name="hasRoof">Whether a roof comes off by zips.</param>
+    internal static NotionWish Read(JobSection section, SeamWish seam, HemWish hem, MarkWish marks, ImmutableArray<OpeningWish> openings, bool hasRoof)
     {
-        var areZipped = openings.Any(opening => opening.HasZips);
-        var (hasZips, hasBindings) = (areZipped, hem.Webbing is not null || hem.Gap is not null || openings.Any(opening => opening.Webbing is not null || opening.HasZips));
+        var areZipped = openings.Any(opening => opening.HasZips) || hasRoof;
+        var (hasZips, hasBindings) = (areZipped, hem.Webbing is not null || hem.Gap is not null || openings.Any(opening => opening.Webbing is not null || opening.HasZips) || hasRoof);
         var areHooked = openings.Any(opening => opening.Held == JoinKind.HookLoop || opening.Strip is not null || opening.Threshold is not null);
         foreach (var makeUp in seam.Known())
         {
@@ -33,7 +34,7 @@ internal static class NotionReader
             ZipType = areZipped || section.States("zipType") ? section.Take<string>("zipType", Values.Line) ?? usual.ZipType : usual.ZipType,
             ZipRadius = Length(section, "zipRadius", areZipped, usual.ZipRadius),
             ZipLongest = Length(section, "zipLongest", areZipped, usual.ZipLongest),
-            ZipChain = Length(section, "zipChain", areZipped, usual.ZipChain),
+            ZipChain = Length(section, "zipChain", openings.Any(opening => opening.HasZips), usual.ZipChain),
             HookLoop = Length(section, "hookLoop", areHooked, usual.HookLoop),
         };
     }

@@ -47,6 +47,8 @@ internal static class NotionSection
         Fitting.Binding => "Binding round the edges of sheet and mesh",
         Fitting.Webbing => "Webbing along jambs and head",
         Fitting.TieBack => "Tape of tie-backs",
+        Fitting.LoadTab => "Webbing of load tabs, each with a buckle",
+        Fitting.LiftingLoop => "Webbing of lifting loops",
         "webbing" => "Webbing in the hem",
         "hem binding" => "Binding of the raw edges in the hem's gaps",
         _ => throw new ArgumentOutOfRangeException(nameof(notion), notion.What, "Nothing of this name is sold."),

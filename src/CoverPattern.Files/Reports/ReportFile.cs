@@ -31,6 +31,7 @@ public static class ReportFile
         PatternSection.Write(page, result);
         PieceSection.Write(page, result);
         OpeningSection.Write(page, result);
+        RoofSection.Write(page, result);
         LaySection.Write(page, result);
         CountSection.Write(page, result);
         SewingSection.Write(page, result);

@@ -44,6 +44,11 @@ public static class SummaryFile
             summary["vents"] = new JsonObject { ["lowM2"] = Round(vents.LowM2), ["highM2"] = Round(vents.HighM2), ["heightMm"] = Round(vents.HeightMm) };
         }
 
+        if (RoofFacts.Of(result) is { } roof)
+        {
+            summary["roof"] = roof.ToJson();
+        }
+
         if (!result.Pipes.IsEmpty)
         {
             summary["pipes"] = JsonWords.List(PipeFacts.Of(result), pipe => pipe.ToJson());

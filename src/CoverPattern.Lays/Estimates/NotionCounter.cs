@@ -42,7 +42,7 @@ internal static class NotionCounter
 
     private static NotionEstimate Zips(NotionWish sold, string makeUp, double[] lengths)
     {
-        var bought = lengths.Select(length => RoundUp(length + sold.ZipEnds.Millimetres, sold.ZipStep)).Order().ToArray();
+        var bought = lengths.Select(length => sold.SoldZipMm(length)).Order().ToArray();
         return new NotionEstimate("zip", makeUp, lengths.Length, lengths.Sum(), 0)
         {
             BuyMm = bought.Sum(),

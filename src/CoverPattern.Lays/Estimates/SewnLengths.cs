@@ -24,6 +24,7 @@ internal sealed record SewnLengths(
     internal const string Ground = "ground flap";
     internal const string Bag = "bag";
     internal const string Hood = "hood";
+    internal const string Flap = "edge of the roof's flap";
 
     internal static SewnLengths Of(Dictionary<string, Pattern> patterns, IReadOnlyCollection<Piece> cover)
     {
@@ -42,6 +43,12 @@ internal sealed record SewnLengths(
             {
                 yield return (pattern.Kind == PieceKind.Bag ? Bag : Ground, run.LengthMm);
             }
+        }
+
+        // The lower edge carries hook and loop, the upper one is sewn to the roof's edge.
+        foreach (var run in pattern.Runs.Where(run => pattern.Kind == PieceKind.RoofFlap && run.Role != EdgeRole.Seam))
+        {
+            yield return (Flap, run.LengthMm);
         }
 
         // The patch is sewn to the cover and to the sleeve, the sleeve's top and the flaps' edges are hemmed.

@@ -64,6 +64,9 @@ public sealed record Job(
     /// <summary>Pads between the struts; null without them.</summary>
     public InsulationWish? Insulation { get; init; }
 
+    /// <summary>Facets that come off as a roof; null where the cover is one part.</summary>
+    public RoofWish? Roof { get; init; }
+
     /// <summary>Strips along the finished edge that lie on the ground; null without them.</summary>
     public GroundFlapWish? GroundFlap { get; init; }
 

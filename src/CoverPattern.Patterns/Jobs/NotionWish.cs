@@ -7,6 +7,13 @@ namespace CoverPattern.Patterns.Jobs;
 /// <param name="TapeEnds">Binding or webbing beyond what it is sewn to, both ends together.</param>
 public sealed record NotionWish(Measure ZipStep, Measure ZipEnds, Measure TapeStep, Measure TapeEnds)
 {
+    // A length that is a multiple but for rounding is not rounded up to the next one, millimetres: the grid and double arithmetic.
+    private const double Rounding = 0.01;
+
+    /// <summary>Length at which a zip is bought: with its ends, rounded up to what is sold, millimetres.</summary>
+    /// <param name="sewn">Sewn length, millimetres.</param>
+    public double SoldZipMm(double sewn) => ZipStep.Millimetres * System.Math.Ceiling((sewn + ZipEnds.Millimetres - Rounding) / ZipStep.Millimetres);
+
     /// <summary>100 and 50 mm for zips, 1 m and 50 mm for tapes: common practice, no source.</summary>
     public static NotionWish Usual { get; } = new(new Measure(100, "100 mm"), new Measure(50, "50 mm"), new Measure(1000, "1 m"), new Measure(50, "50 mm"));
 

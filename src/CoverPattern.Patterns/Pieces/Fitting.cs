@@ -1,8 +1,8 @@
 namespace CoverPattern.Patterns.Pieces;
 
 /// <summary>Zip, webbing, tape or binding that goes on an opening of one cover.</summary>
-/// <param name="What">"zip", "hook and loop", "edge binding", "jamb webbing" or "tie-back".</param>
-/// <param name="Opening">Label of its opening.</param>
+/// <param name="What">"zip", "hook and loop", "edge binding", "jamb webbing", "tie-back", "load tab" or "lifting loop".</param>
+/// <param name="Opening">Label of its opening, or "roof".</param>
 /// <param name="Label">Its own label, where it has one, such as "O1fz1"; else what it goes on.</param>
 /// <param name="LengthMm">Sewn length, nothing added for ends, millimetres; both sides of a zip are equally long.</param>
 /// <param name="WidthMm">Width, millimetres; 0 for a zip.</param>
@@ -22,4 +22,10 @@ public sealed record Fitting(string What, string Opening, string Label, double L
 
     /// <summary>What the tape that holds a rolled flap is called.</summary>
     public const string TieBack = "tie-back";
+
+    /// <summary>What a strap and buckle is called that pulls roof and wall together and carries the tension, so that no zip does.</summary>
+    public const string LoadTab = "load tab";
+
+    /// <summary>What webbing by which the roof is lifted off is called.</summary>
+    public const string LiftingLoop = "lifting loop";
 }

@@ -66,7 +66,7 @@ public static class Liner
         var cut = Subdivider.Cut(shell, plan, regions);
         var finishing = PieceFinisher.Finish(own, shell, cut, PanelFlattener.Flatten(cut));
         return finishing.Faults.IsEmpty
-            ? new LinerMaking(Renamed(finishing.Set), []) { StandOffMm = shell.StandOffMm, Cut = cut }
+            ? new LinerMaking(Labels.Before(Letter, finishing.Set), []) { StandOffMm = shell.StandOffMm, Cut = cut }
             : Refused(finishing.Faults.Select(fault => fault with { Place = "liner", Said = $"{fault.Place}: {fault.Said}" }));
     }
 
@@ -113,29 +113,4 @@ public static class Liner
     }
 
     private static LinerMaking Refused(IEnumerable<Fault> faults) => new(new PieceSet([], []), [.. faults]);
-
-    /// <summary>All labels with the liner's letter, but those of hubs.</summary>
-    private static PieceSet Renamed(PieceSet set) => new(
-        [.. set.Patterns.Select(pattern => pattern with { Id = Letter + pattern.Id, Runs = [.. pattern.Runs.Select(Renamed)], Cutouts = [.. pattern.Cutouts.Select(cutout => cutout with { Run = Renamed(cutout.Run) })] })],
-        [.. set.Pieces.Select(Renamed)])
-    {
-        Ties = [.. set.Ties.Select(tie => tie with { Arc = Letter + tie.Arc })],
-        ClipPatches = [.. set.ClipPatches.Select(patch => patch with { Label = Letter + patch.Label, Piece = Letter + patch.Piece })],
-    };
-
-    private static EdgeRun Renamed(EdgeRun run) => run with { ArcClass = Letter + run.ArcClass };
-
-    private static Piece Renamed(Piece piece) => piece with
-    {
-        Label = Behind(piece.Label),
-        Pattern = Letter + piece.Pattern,
-        Runs = [.. piece.Runs.Select(run => run with { Arc = Letter + run.Arc, Partner = run.Partner is { } partner ? partner with { Piece = Behind(partner.Piece) } : null })],
-        Facets = [.. piece.Facets.Select(facet => Letter + facet)],
-    };
-
-    private static string Behind(string label)
-    {
-        var at = label.LastIndexOf(' ') + 1;
-        return label[..at] + Letter + label[at..];
-    }
 }

@@ -45,6 +45,7 @@ internal static class LinerJob
             Bag = null,
             Vents = null,
             Liner = null,
+            Roof = null,
         };
     }
 

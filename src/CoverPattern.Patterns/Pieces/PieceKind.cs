@@ -54,6 +54,9 @@ public enum PieceKind
     /// <summary>Insulation between the struts of one facet.</summary>
     Pad,
 
+    /// <summary>Length of the flap that hangs from the edge of a roof that comes off, outside the wall.</summary>
+    RoofFlap,
+
     /// <summary>Part of the bag that the cover is packed in.</summary>
     Bag,
 

@@ -15,7 +15,7 @@ internal static class MakeUpFaults
                 var place = placed.Edges.PlaceOf(run);
                 var truth = placed.Faces[place.Facet].Edges[placed.Placements[place.Facet].TrueEdgeOf[place.Edge]];
                 var isRow = truth.Neighbour is not null && SewnPlan.RowOf(truth.Neighbour) != SewnPlan.RowOf(placed.Faces[place.Facet].Label);
-                var wanted = order.NameOf(isRow, closing?.Holds(placed.LineOf(run)) ?? false);
+                var wanted = order.Plan.IsRoofEdge(placed.Faces[place.Facet].Label, truth.Neighbour) ? "roof zip" : order.NameOf(isRow, closing?.Holds(placed.LineOf(run)) ?? false);
                 if (sewn.MakeUp != wanted && !(order.StopsAtHubs && sewn.MakeUp == wanted + SewingOrder.SewnPlain))
                 {
                     yield return $"Piece {placed.Piece.Label}, run {run} to {truth.Neighbour} is \"{sewn.MakeUp}\", ordered \"{wanted}\".";

@@ -63,7 +63,7 @@ internal static class SeamFaults
         var (side, otherSide) = (here.Piece.Pattern.Runs[here.Run].Side, there.Piece.Pattern.Runs[there.Run].Side);
         var (face, other) = (here.Piece.FaceOf(here.Run), there.Piece.FaceOf(there.Run));
         var isUpright = SewnPlan.RowOf(face.Label) == SewnPlan.RowOf(other.Label) && !plan.IsSingle(here.Piece.Piece) && !plan.IsSingle(there.Piece.Piece);
-        var isOver = LiesOver(face, other, isUpright) != plan.Turned.Contains(SewnPlan.Pair(face.Label, other.Label));
+        var isOver = plan.IsRoofEdge(face.Label, other.Label) ? plan.Roof.Contains(face.Label) : LiesOver(face, other, isUpright) != plan.Turned.Contains(SewnPlan.Pair(face.Label, other.Label));
         if (side != (isOver ? "over" : "under") || otherSide != (isOver ? "under" : "over"))
         {
             yield return $"{side} meets {otherSide}; the first should lie {(isOver ? "over" : "under")}.";

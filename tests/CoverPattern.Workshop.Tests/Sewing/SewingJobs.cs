@@ -152,10 +152,18 @@ internal static class SewingJobs
         Assert.Empty(panels.Faults);
         var openings = OpeningLayer.Lay(job, frame, shell);
         var plan = SeamPlanner.Plan(job, shell, panels);
+        plan = RoofLine.Find(job, frame, shell)?.ZipIn(plan) ?? plan;
+        Assert.Empty(RoofCheck.Faults(job, frame, shell, plan, openings));
         var cut = HubStops.Shorten(job, shell, SurfaceDrawing.On(Subdivider.Cut(shell, plan, openings.Regions), openings.Lines));
         var flat = PanelFlattener.Flatten(cut);
-        ImmutableArray<AddedPiece> added = [.. WindowPieces.Make(job, openings.Windows), .. OpeningPieces.Make(job, openings, cut), .. PipePieces.Make(shell, plan, openings.Pipes), .. HubPatchPieces.Make(job, shell, cut), .. SplashBand.Make(job, shell, cut, flat), .. GroundFlap.Make(job, shell, cut), .. InsulationPads.Make(job, frame, openings)];
+        ImmutableArray<AddedPiece> added = [.. WindowPieces.Make(job, openings.Windows), .. OpeningPieces.Make(job, openings, cut), .. PipePieces.Make(shell, plan, openings.Pipes), .. HubPatchPieces.Make(job, shell, cut), .. SplashBand.Make(job, shell, cut, flat), .. RoofFlap.Make(job, frame, shell, cut), .. GroundFlap.Make(job, shell, cut), .. InsulationPads.Make(job, frame, openings)];
         var finishing = PieceFinisher.Finish(job, shell, cut, flat, [.. added, .. BagPieces.Make(job, flat, added)]);
+        if (RoofScreen.Make(job, frame, shell, plan) is { } screen)
+        {
+            Assert.Empty(screen.Faults);
+            finishing = finishing with { Set = Liner.Join(finishing.Set, screen.Set, job.Covers) };
+        }
+
         if (Liner.Make(job, frame, openings) is { } liner)
         {
             Assert.Empty(liner.Faults);

@@ -82,9 +82,12 @@ internal sealed record SewingOrder(
     /// <summary>Whether edges of a make-up may never be slit.</summary>
     internal bool IsNeverSlit(string name) => Find(name)?.Form is "welded" or "split-welded" or "bound";
 
+    /// <summary>Between wall and roof cloth is turned back by 20 mm on both sides.</summary>
+    private static readonly OrderedMakeUp RoofZip = new("roof", "roof zip", "zip", 20);
+
     private OrderedMakeUp Rest() => new("all", Name, MakeUp, SeamWidth);
 
-    private OrderedMakeUp? Find(string name) => Others.Prepend(Rest())
+    private OrderedMakeUp? Find(string name) => name == RoofZip.Name ? RoofZip : Others.Prepend(Rest())
         .FirstOrDefault(makeUp => makeUp.Name == (name.EndsWith(Closing, StringComparison.Ordinal) ? name[..^Closing.Length] : name));
 }
 

@@ -22,6 +22,12 @@ internal sealed record SewnPlan(
     /// <summary>Facets that bend over a line without a strut and so are one piece.</summary>
     internal IReadOnlyList<string[]> Bent { get; init; } = [];
 
+    /// <summary>Facets that come off as a roof.</summary>
+    internal IReadOnlySet<string> Roof { get; init; } = new HashSet<string>(StringComparer.Ordinal);
+
+    /// <summary>Whether roof and wall part between two faces.</summary>
+    internal bool IsRoofEdge(string face, string? other) => other is not null && Roof.Contains(face) != Roof.Contains(other);
+
     /// <summary>Row of a facet, from the deck up; 0 for a skirt face.</summary>
     internal static int RowOf(string face) => face.EndsWith('k') ? 0 : int.Parse(face[1..face.IndexOf('.', StringComparison.Ordinal)], CultureInfo.InvariantCulture);
 

@@ -1,5 +1,4 @@
 using System;
-using System.Collections.Immutable;
 using System.Linq;
 using CoverPattern.Patterns.Frames;
 using CoverPattern.Patterns.Jobs;

@@ -56,7 +56,7 @@ public static class RoofZips
         return corners.Select((from, i) => Enumerable.Range(from, (i + 1 < corners.Length ? corners[i + 1] : corners[0] + loop.Length) - from).Select(at => loop[at % loop.Length]).ToArray());
     }
 
-    private static IEnumerable<RoofStep[]> Parted(RoofStep[] section, double longest)
+    private static Stack<RoofStep[]> Parted(RoofStep[] section, double longest)
     {
         // Best way to end a run before each strut: fewest runs, then the shortest longest one.
         var best = new (int Count, double Longest, int From)[section.Length + 1];

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Collections.Immutable;
+using System.Globalization;
 using System.Linq;
 using CoverPattern.Geometry;
 using CoverPattern.Patterns.Jobs;
@@ -21,6 +22,9 @@ internal static class StripPieces
     // Turned under at every edge, as a hem is (common practice, no source), millimetres.
     private const double TurnUnder = 12;
 
+    // A strip that turned by more would come round upon itself, or waste the cloth it lies round (own choice), radians: 100 degrees.
+    private const double MostTurn = 100 * Math.PI / 180;
+
     // A strip reaches so far beyond the ends of its zip, but at the finished edge (own choice), millimetres.
     private const double BeyondEnds = 30;
 
@@ -38,9 +42,9 @@ internal static class StripPieces
         if (wish.Strip is { } strip && wish.HasZips)
         {
             var first = OpeningPart.Of(wish)[0].Letter;
-            foreach (var zip in opening.Zips.Where(zip => zip.Part == first))
+            foreach (var (zip, label) in opening.Zips.Where(zip => zip.Part == first).SelectMany(zip => Parts(opening.Line, zip)))
             {
-                yield return Band(zip.Label + "c", cloth, Path(opening.Line, zip), strip.Millimetres);
+                yield return Band(label, cloth, Path(opening.Line, zip), strip.Millimetres);
             }
 
             if (leafMm > 0)
@@ -58,6 +62,18 @@ internal static class StripPieces
         {
             yield return Band(opening.Label + Threshold, cloth, [default, new Point2(footMm + (2 * job.Notions.HookLoop.Millimetres), 0)], threshold.Millimetres);
         }
+    }
+
+    /// <summary>A zip in parts of which none turns by more than a strip in one piece may.</summary>
+    private static IEnumerable<(ZipRun Zip, string Label)> Parts(RimLine line, ZipRun zip)
+    {
+        var to = zip.From + zip.LengthMm;
+        var turn = Enumerable.Range(0, line.Points.Length - 1).Where(i => Math.Abs(line.Bends[i]) < RimSides.Corner)
+            .Where(i => (line.At[i] > zip.From && line.At[i] < to) || (line.At[i] + line.Length > zip.From && line.At[i] + line.Length < to)).Sum(i => Math.Abs(line.Bends[i]));
+        var count = Math.Max(1, (int)Math.Ceiling(turn / MostTurn));
+        return Enumerable.Range(0, count).Select(i => (
+            zip with { From = (zip.From + (i * zip.LengthMm / count)) % line.Length, LengthMm = zip.LengthMm / count },
+            zip.Label + (i == 0 ? string.Empty : string.Create(CultureInfo.InvariantCulture, $"-{i + 1}")) + "c"));
     }
 
     /// <summary>The way of a zip and what its strip reaches beyond, flat; the direction of its ends goes on.</summary>

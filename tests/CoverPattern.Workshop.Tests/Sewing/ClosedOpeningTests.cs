@@ -122,6 +122,30 @@ public class ClosedOpeningTests
     }
 
     [Fact]
+    public void Strips_RoundACircle_AreFourThatTogetherGoRound()
+    {
+        var circle = new OpeningOrder("F2.05", 0, 0, 0, IsCarried: true) { Size = (460, 460), Corner = 230, HasLayers = true };
+        var job = Opened(Dome, circle, wish => wish with { Held = JoinKind.Zip, Sheet = "clear", Strip = SewingJobs.Mm(80) });
+
+        Assert.Empty(SewingJobs.FaultsOf(job));
+        var file = SewnFile.Read(SewingJobs.PiecesText(job));
+        var strips = file.Pieces.Where(piece => piece.Label.EndsWith('c')).Select(piece => file.Patterns.First(pattern => pattern.Id == piece.Pattern)).ToArray();
+
+        // A quarter of the teeth's circle and 30 mm beyond each end; edges 40 mm outside and inside of it are longer and shorter by a quarter turn of 40 mm.
+        // Its ends go on along the last chord, so that one step of the drawn circle, 1.5 degrees, is missing of the quarter: 1.05 mm at 40 mm.
+        const double step = 1.1;
+        Assert.Equal(4, strips.Length);
+        var (middle, aside) = ((Math.PI * 230 / 2) + 60, Math.PI * 40 / 2);
+        Assert.All(strips, strip =>
+        {
+            Assert.Equal(middle + aside, strip.Runs[0].LengthMm, step);
+            Assert.Equal(80, strip.Runs[1].LengthMm, 0.01);
+            Assert.Equal(middle - aside, strip.Runs[2].LengthMm, step);
+            Assert.Equal(80, strip.Runs[3].LengthMm, 0.01);
+        });
+    }
+
+    [Fact]
     public void Patterns_EqualWindowsByZip_AreOneDrawing()
     {
         // Two windows of one size in two facets of one kind, unlike turned: sheets and screens are one pattern each.

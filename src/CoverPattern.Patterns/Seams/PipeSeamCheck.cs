@@ -32,7 +32,7 @@ public static class PipeSeamCheck
     {
         var reach = shell.Nodes.Max(node => Point3.Distance(node.Position, pipe.Axis.Foot));
         var (from, to) = (pipe.Axis.Foot - (pipe.Wish.ClearRadius * pipe.Axis.Outward), pipe.Axis.Foot + (reach * pipe.Axis.Outward));
-        foreach (var zip in WholeZips(shell, plan).Concat(PartZips(job, shell)))
+        foreach (var zip in WholeZips(job, shell, plan).Concat(PartZips(job, shell)))
         {
             var gap = Segments3.Distance(from, to, zip.From, zip.To) - (zip.Width + (pipe.Wish.Diameter.Millimetres / 2));
             if (gap < pipe.Wish.Clear.Millimetres)
@@ -45,10 +45,15 @@ public static class PipeSeamCheck
         }
     }
 
-    /// <summary>Seams that are zips from end to end, with the cloth turned back on each side.</summary>
-    private static IEnumerable<(string Strut, Point3 From, Point3 To, double Width)> WholeZips(Shell shell, SeamPlan plan) => Enumerable.Range(0, shell.Edges.Length)
+    /// <summary>Seams that are zips from end to end, with what reaches beyond them on each side.</summary>
+    private static IEnumerable<(string Strut, Point3 From, Point3 To, double Width)> WholeZips(Job job, Shell shell, SeamPlan plan) => Enumerable.Range(0, shell.Edges.Length)
         .Where(edge => plan.Edges[edge].Role == EdgeRole.Seam && plan.Edges[edge].MakeUp?.Form == MakeUpForm.Zip)
-        .Select(edge => ($"{shell.Nodes[shell.Edges[edge].From].Label}-{shell.Nodes[shell.Edges[edge].To].Label}", shell.Nodes[shell.Edges[edge].From].Position, shell.Nodes[shell.Edges[edge].To].Position, plan.Edges[edge].MakeUp!.Width.Millimetres));
+        .Select(edge => ($"{shell.Nodes[shell.Edges[edge].From].Label}-{shell.Nodes[shell.Edges[edge].To].Label}", shell.Nodes[shell.Edges[edge].From].Position, shell.Nodes[shell.Edges[edge].To].Position, ReachOf(job, plan.Edges[edge].MakeUp!)));
+
+    /// <summary>How far cloth and tape reach on one side of a zip: of a roof's the flap that hangs over the wall.</summary>
+    private static double ReachOf(Job job, MakeUp zip) => string.Equals(zip.Name, RoofWish.ZipName, StringComparison.Ordinal) && job.Roof is { } roof
+        ? Math.Max(zip.Width.Millimetres, roof.Flap.Millimetres)
+        : zip.Width.Millimetres;
 
     /// <summary>Zips that take a part of a seam, from the hub that is named first on.</summary>
     private static IEnumerable<(string Strut, Point3 From, Point3 To, double Width)> PartZips(Job job, Shell shell)

@@ -46,6 +46,7 @@ public static class OpeningLayer
         safe.Look(pipes, [.. windows.Select(window => (window.Label, window.Region, window.Wish.Ring.Millimetres)), .. openings.Select(opening => (opening.Label, opening.Region, ReachOf(opening.Wish)))]);
         var slits = new SlitPlacer(job, surface);
         var laid = slits.Lay([.. windows.Select(window => window.Region), .. openings.Select(opening => opening.Region), .. pipes.Select(pipe => pipe.Region)]);
+        safe.Look(pipes, laid);
         return new OpeningLaying(windows, [.. faults, .. check.Faults, .. fits.Faults, .. fills.Faults, .. slits.Faults, .. safe.Faults], [.. check.Notices, .. fits.Notices, .. fills.Notices, .. slits.Notices, .. safe.Notices])
         {
             Openings = openings,

@@ -49,6 +49,19 @@ internal sealed class PipeCheck(Job job, Frame frame, ClippedShell surface)
         }
     }
 
+    /// <summary>Looks at slits: their zips too keep out of the clear distance.</summary>
+    /// <param name="pipes">The pipes.</param>
+    /// <param name="slits">The slits.</param>
+    internal void Look(ImmutableArray<LaidPipe> pipes, ImmutableArray<LaidSlit> slits)
+    {
+        foreach (var (pipe, slit) in pipes.SelectMany(pipe => slits.Select(slit => (pipe, slit))))
+        {
+            var (from, to) = Line(pipe, 1);
+            var gap = slit.Lines.Select(line => (Plane: FacePlane.Of(surface.Shell, line.Face), line)).Min(entry => Segments3.Distance(from, to, entry.Plane.ToSpace(entry.line.From), entry.Plane.ToSpace(entry.line.To)));
+            Hold(pipe, "the zip of " + slit.Label, gap - SeamZip.MakeUp.Width.Millimetres - (pipe.Wish.Diameter.Millimetres / 2));
+        }
+    }
+
     /// <summary>Wall to wall, on the frame: the pipe's place on the cover is taken back by the ease.</summary>
     private IEnumerable<(string Label, double Gap)> Struts(LaidPipe pipe)
     {

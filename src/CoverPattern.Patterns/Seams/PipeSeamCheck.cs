@@ -16,7 +16,7 @@ public static class PipeSeamCheck
     private const double FlattestCrossing = 20;
 
     /// <summary>All that is wrong, each zip by its strut.</summary>
-    /// <param name="job">Clearances are read.</param>
+    /// <param name="job">Clearances and zips in seams are read.</param>
     /// <param name="shell">The surface.</param>
     /// <param name="plan">What becomes of its edges.</param>
     /// <param name="pipes">The pipes.</param>
@@ -25,24 +25,47 @@ public static class PipeSeamCheck
         ArgumentNullException.ThrowIfNull(job);
         ArgumentNullException.ThrowIfNull(shell);
         ArgumentNullException.ThrowIfNull(plan);
-        return [.. pipes.SelectMany(pipe => Zips(shell, plan, pipe).Concat(Cut(shell, plan, pipe)).Concat(Beside(job, shell, plan, pipe)))];
+        return [.. pipes.SelectMany(pipe => Zips(job, shell, plan, pipe).Concat(Cut(shell, plan, pipe)).Concat(Beside(job, shell, plan, pipe)))];
     }
 
-    private static IEnumerable<Fault> Zips(Shell shell, SeamPlan plan, LaidPipe pipe)
+    private static IEnumerable<Fault> Zips(Job job, Shell shell, SeamPlan plan, LaidPipe pipe)
     {
         var reach = shell.Nodes.Max(node => Point3.Distance(node.Position, pipe.Axis.Foot));
         var (from, to) = (pipe.Axis.Foot - (pipe.Wish.ClearRadius * pipe.Axis.Outward), pipe.Axis.Foot + (reach * pipe.Axis.Outward));
-        foreach (var edge in Enumerable.Range(0, shell.Edges.Length).Where(edge => plan.Edges[edge].Role == EdgeRole.Seam && plan.Edges[edge].MakeUp?.Form == MakeUpForm.Zip))
+        foreach (var zip in WholeZips(job, shell, plan).Concat(PartZips(job, shell)))
         {
-            var (one, other) = (shell.Nodes[shell.Edges[edge].From], shell.Nodes[shell.Edges[edge].To]);
-            var gap = Segments3.Distance(from, to, one.Position, other.Position) - (plan.Edges[edge].MakeUp!.Width.Millimetres + (pipe.Wish.Diameter.Millimetres / 2));
+            var gap = Segments3.Distance(from, to, zip.From, zip.To) - (zip.Width + (pipe.Wish.Diameter.Millimetres / 2));
             if (gap < pipe.Wish.Clear.Millimetres)
             {
                 yield return Refuse(
                     pipe,
-                    FormattableString.Invariant($"the zip over strut {one.Label}-{other.Label} lies {Math.Max(0, gap):0} mm from the pipe's wall, inside its clear distance"),
-                    $"no zip within the clear distance of {pipe.Wish.Clear.Typed}: another make-up there (seam.others), or another place");
+                    FormattableString.Invariant($"the zip over strut {zip.Strut} lies {Math.Max(0, gap):0} mm from the pipe's wall, inside its clear distance"),
+                    $"no zip within the clear distance of {pipe.Wish.Clear.Typed}: another make-up there, or another place");
             }
+        }
+    }
+
+    /// <summary>Seams that are zips from end to end, with what reaches beyond them on each side.</summary>
+    private static IEnumerable<(string Strut, Point3 From, Point3 To, double Width)> WholeZips(Job job, Shell shell, SeamPlan plan) => Enumerable.Range(0, shell.Edges.Length)
+        .Where(edge => plan.Edges[edge].Role == EdgeRole.Seam && plan.Edges[edge].MakeUp?.Form == MakeUpForm.Zip)
+        .Select(edge => ($"{shell.Nodes[shell.Edges[edge].From].Label}-{shell.Nodes[shell.Edges[edge].To].Label}", shell.Nodes[shell.Edges[edge].From].Position, shell.Nodes[shell.Edges[edge].To].Position, ReachOf(job, plan.Edges[edge].MakeUp!)));
+
+    /// <summary>How far cloth and tape reach on one side of a zip: of a roof's the flap that hangs over the wall.</summary>
+    private static double ReachOf(Job job, MakeUp zip) => string.Equals(zip.Name, RoofWish.ZipName, StringComparison.Ordinal) && job.Roof is { } roof
+        ? Math.Max(zip.Width.Millimetres, roof.Flap.Millimetres)
+        : zip.Width.Millimetres;
+
+    /// <summary>Zips that take a part of a seam, from the hub that is named first on.</summary>
+    private static IEnumerable<(string Strut, Point3 From, Point3 To, double Width)> PartZips(Job job, Shell shell)
+    {
+        var edges = HubLabels.EdgesByStrut(shell);
+        foreach (var zip in job.Seam.Zips.Where(zip => edges.ContainsKey(zip.Strut)))
+        {
+            var edge = shell.Edges[edges[zip.Strut]];
+            var isForward = zip.Strut.StartsWith(shell.Nodes[edge.From].Label + "-", StringComparison.Ordinal);
+            var (hub, along) = isForward ? (shell.Nodes[edge.From].Position, shell.Nodes[edge.To].Position) : (shell.Nodes[edge.To].Position, shell.Nodes[edge.From].Position);
+            var step = (along - hub).Unit();
+            yield return (zip.Strut, hub + (zip.From.Millimetres * step), hub + ((zip.From.Millimetres + zip.Length.Millimetres) * step), SeamZip.MakeUp.Width.Millimetres);
         }
     }
 

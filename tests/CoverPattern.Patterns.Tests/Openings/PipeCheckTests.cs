@@ -73,6 +73,21 @@ public class PipeCheckTests
     }
 
     [Theory]
+    [InlineData(400, 1)]
+    [InlineData(10, 0)]
+    public void Lay_ZipInAPartOfASeam_IsAFaultOnlyWhereItComesNear(double from, int faults)
+    {
+        // By hand: the strut's axis lies some 400 mm from the pipe's at its middle (325 mm wall to wall, and the tube's radius), so 360 mm reach its zip there; 260 mm
+        // from the hub, half a metre from the middle, it is more than 600 mm away.
+        var job = Job(Pipe("F4.02", 150, 360)) is var made ? made with { Seam = made.Seam with { Zips = [new SeamZip("H3.02-H4.01", Mm(from), Mm(from == 400 ? 700 : 250))] } } : null!;
+        var (frame, shell) = (FrameBuilder.Build(job.Frame), Jobs.Shell(job));
+
+        var found = PipeSeamCheck.Faults(job, shell, SeamPlanner.Plan(job, shell, PanelPlanner.Plan(job, frame, shell)), OpeningLayer.Lay(job, frame, shell).Pipes);
+
+        Assert.Equal(faults, found.Count(fault => fault.Said.StartsWith("the zip over strut H3.02-H4.01", StringComparison.Ordinal)));
+    }
+
+    [Theory]
     [InlineData(PipeRun.Vertical, "F1.04", "runs under")]
     [InlineData(PipeRun.Level, "F5.01", "runs under")]
     [InlineData(PipeRun.Vertical, "F9.01", "\"F9.01\"")]

@@ -46,7 +46,9 @@ internal static class FrozenDomeBench
             if (wishes.Out.Length > 0)
             {
                 Directory.CreateDirectory(wishes.Out);
-                File.WriteAllText(Path.Combine(wishes.Out, set.Name + ".svg"), LayoutDrawing.Svg(task, cells ?? layout));
+                File.WriteAllText(Path.Combine(wishes.Out, set.Name + ".svg"), LayoutDrawing.Svg(task, layout));
+                File.WriteAllText(Path.Combine(wishes.Out, set.Name + "-rows.svg"), LayoutDrawing.Svg(task, rows));
+                File.WriteAllText(Path.Combine(wishes.Out, set.Name + "-both.svg"), LayoutDrawing.Both(task, rows, layout));
             }
 
             return proved;

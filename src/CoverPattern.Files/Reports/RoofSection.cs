@@ -15,7 +15,7 @@ internal static class RoofSection
 
         var ruler = Ruler.Of(result.Job);
         page.Line("h2", "The roof that comes off");
-        page.Line("p", $"{Printed.Count(roof.Zips.Length)} separating zips join roof and wall. Each starts at a hub, with the pin on the roof and the box on the wall, and runs to the right seen from outside; with its start turned down the roof's half is the left one, the wall's the right. So all roof halves are of one hand, and all wall halves of the other; the pieces bear \"zip: pin side\" and \"zip: box side\". The middle of the teeth is the seam; roof and wall are one line there and equally long. Each zip is bought longer and gets a stop at both ends of its sewn length.");
+        page.Line("p", $"{Printed.Count(roof.Zips.Length)} separating zips join roof and wall. Each starts at a hub, with the pin on the roof and the box on the wall, and runs with the roof on its left seen from outside, to the right where the roof is above; with its start turned down the roof's half is the left one, the wall's the right. So all roof halves are of one hand, and all wall halves of the other; the pieces bear \"zip: pin side\" and \"zip: box side\". The middle of the teeth is the seam; roof and wall are one line there and equally long. Each zip is bought longer and gets a stop at both ends of its sewn length.");
         page.Table("wide", ["Zip", "Starts at", "Stops at", "Seams", "Sewn length", "Bought", "Stops"], roof.Zips.Select(zip => new[]
         {
             roof.Wish.Screen is null ? zip.Label : $"{zip.Label}, {zip.Label}s", zip.From, zip.To, string.Join(", ", zip.Seams), ruler.WithUnit(zip.LengthMm), ruler.WithUnit(zip.SoldMm), "2",

@@ -57,6 +57,7 @@ internal static class SewingSection
         SewingStepKind.AcrossRows => "Pieces that reach over several rows, each to the next",
         SewingStepKind.WithinSkirt => "Uprights of the skirt",
         SewingStepKind.SkirtToRow => "Skirt to the row above it",
+        SewingStepKind.Roof => "Flap of the roof to one ring, then with the roof's halves of the zips to the roof's edge, the other halves to the wall's, each closed while its second side is pinned",
         _ => throw new ArgumentOutOfRangeException(nameof(step), step.Kind, "Unknown step of sewing."),
     };
 }

@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Collections.Immutable;
 using System.Linq;
+using CoverPattern.Patterns.Jobs;
 using CoverPattern.Patterns.Shells;
 
 namespace CoverPattern.Patterns.Seams;
@@ -45,6 +46,7 @@ public static class SewingOrder
         var (one, other) = (panels[cut.Patches[arc.First.Patch].Face], panels[cut.Patches[second.Patch].Face]);
         string[] joined = [.. rows[one].Union(rows[other]).Order(StringComparer.Ordinal)];
         return arc.MakeUp is { IsClosing: true } ? (SewingStepKind.Closing, string.Empty)
+            : arc.MakeUp?.Name == RoofWish.ZipName ? (SewingStepKind.Roof, string.Empty)
             : one == other ? (SewingStepKind.WithinPieces, string.Empty)
             : joined.Length == 0 ? (SewingStepKind.WithinSkirt, string.Empty)
             : rows[one].Length == 0 || rows[other].Length == 0 ? (SewingStepKind.SkirtToRow, string.Empty)

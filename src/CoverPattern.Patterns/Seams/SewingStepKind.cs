@@ -24,6 +24,9 @@ public enum SewingStepKind
     /// <summary>The skirt to the row above it.</summary>
     SkirtToRow,
 
+    /// <summary>Zips and flap between a roof that comes off and the wall.</summary>
+    Roof,
+
     /// <summary>The seam that is kept open until the girth is measured.</summary>
     Closing,
 }

@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Immutable;
 using System.Linq;
 using CoverPattern.Patterns.Frames;
 using CoverPattern.Patterns.Jobs;
@@ -72,7 +73,7 @@ public class RoofZipsTests
         Assert.All(zipped, edge => Assert.Contains(plan.Edges[edge].Over, line.Faces));
     }
 
-    private static (System.Collections.Immutable.ImmutableArray<RoofZip> Zips, Shell Shell) Plan(Job job)
+    private static (ImmutableArray<RoofZip> Zips, Shell Shell) Plan(Job job)
     {
         var (frame, shell) = (FrameBuilder.Build(job.Frame), Jobs.Shell(job));
         return (RoofZips.Plan(job, shell, RoofLine.Find(job, frame, shell)!), shell);

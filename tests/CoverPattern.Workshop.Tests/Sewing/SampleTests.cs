@@ -60,9 +60,10 @@ public class SampleTests
 
     public static IEnumerable<object[]> Names()
     {
-        foreach (var sample in Directory.EnumerateFiles(SampleFolder.Path, "*.json"))
+        // The lodge has an inner shell and a roof, which are no part of one order: LodgeTests holds it.
+        foreach (var name in Directory.EnumerateFiles(SampleFolder.Path, "*.json").Select(Path.GetFileNameWithoutExtension).Where(name => name != LodgeTests.Name))
         {
-            yield return [Path.GetFileNameWithoutExtension(sample)];
+            yield return [name!];
         }
     }
 

@@ -33,7 +33,7 @@ internal static class CoverSection
             yield return row;
         }
 
-        foreach (var makeUp in job.Seam.Known().Where(makeUp => result.Cut.Arcs.Any(arc => arc.MakeUp == makeUp)))
+        foreach (var makeUp in job.SeamMakeUps.Where(makeUp => result.Cut.Arcs.Any(arc => arc.MakeUp == makeUp)))
         {
             yield return ["Seams" + (makeUp == job.Seam.MakeUp ? string.Empty : ", " + makeUp.Name), Printed.Word(makeUp.Form), MadeOf(makeUp)];
         }

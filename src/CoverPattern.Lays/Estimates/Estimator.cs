@@ -85,5 +85,5 @@ public static class Estimator
     }
 
     private static int RowsOf(Job job, string makeUp) =>
-        job.Seam.Known().Concat(job.Liner is null ? [] : LinerWish.MakeUps).Concat(job.Roof is null ? [] : RoofWish.MakeUps).FirstOrDefault(known => string.Equals(known.Name, makeUp, StringComparison.Ordinal))?.Rows ?? 0;
+        job.SeamMakeUps.Concat(job.Liner is null ? [] : LinerWish.MakeUps).FirstOrDefault(known => string.Equals(known.Name, makeUp, StringComparison.Ordinal))?.Rows ?? 0;
 }

@@ -67,6 +67,9 @@ public sealed record Job(
     /// <summary>Facets that come off as a roof; null where the cover is one part.</summary>
     public RoofWish? Roof { get; init; }
 
+    /// <summary>Every make-up that a seam of the cover may bear: the job's own and those of its roof.</summary>
+    public ImmutableArray<MakeUp> SeamMakeUps => [.. Seam.Known(), .. Roof is null ? [] : RoofWish.MakeUps];
+
     /// <summary>Strips along the finished edge that lie on the ground; null without them.</summary>
     public GroundFlapWish? GroundFlap { get; init; }
 

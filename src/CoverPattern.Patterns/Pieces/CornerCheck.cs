@@ -22,7 +22,7 @@ internal static class CornerCheck
     /// <param name="set">The patterns and pieces of all covers.</param>
     internal static IEnumerable<Notice> Notices(Job job, PieceSet set)
     {
-        var makeUps = job.Seam.Known().DistinctBy(makeUp => makeUp.Name, StringComparer.Ordinal).ToDictionary(makeUp => makeUp.Name, StringComparer.Ordinal);
+        var makeUps = job.SeamMakeUps.DistinctBy(makeUp => makeUp.Name, StringComparer.Ordinal).ToDictionary(makeUp => makeUp.Name, StringComparer.Ordinal);
         var over = set.Patterns.ToDictionary(pattern => pattern.Id, pattern => Over(pattern, makeUps), StringComparer.Ordinal);
         var corners = set.Pieces.SelectMany(piece => over[piece.Pattern].Select(corner => (piece.Label, Corner: corner))).ToArray();
         if (corners.Length > 0)

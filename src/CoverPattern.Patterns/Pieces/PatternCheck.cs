@@ -79,6 +79,11 @@ internal static class PatternCheck
     /// <summary>Where the job states the width of a make-up, and what it says there.</summary>
     private static (string Place, string Said) WidthOf(Job job, string? name)
     {
+        if (job.Roof is not null && RoofWish.MakeUps.FirstOrDefault(own => own.Name == name) is { } ofRoof)
+        {
+            return ("roof", $"seams of {ofRoof.Width.Typed}, \"{ofRoof.Name}\"");
+        }
+
         var makeUp = job.Seam.Known().FirstOrDefault(known => known.Name == name) ?? job.Seam.MakeUp;
         if (makeUp.IsClosing)
         {

@@ -13,6 +13,9 @@ internal sealed class RoofFaults(SewnFile file, TrueCover cover, IReadOnlySet<st
     // Half a step of the grid on the narrowest flap of 90 mm is 0.0006 degrees on each of two lines.
     private const double Angle = 0.002;
 
+    // Half a diagonal step of the grid of 2^-10 mm: each corner moves by so much when it is snapped, and each edge sweeps so much along its length.
+    private const double CornerError = 0.00069;
+
     private readonly Dictionary<string, SewnPattern> patterns = file.Patterns.ToDictionary(pattern => pattern.Id);
     private readonly Dictionary<string, SewnPiece> pieces = file.Pieces.ToDictionary(piece => piece.Label);
 
@@ -153,7 +156,7 @@ internal sealed class RoofFaults(SewnFile file, TrueCover cover, IReadOnlySet<st
         }
 
         var (area, wanted) = (FlatPoint.AreaOf(patterns[mesh.Pattern].SewLine), mesh.Facets.Sum(facet => cover.Faces[facet[1..]].Area));
-        if (!(Math.Abs(area - wanted) <= 1e-6 * wanted))
+        if (!(Math.Abs(area - wanted) <= CornerError * patterns[mesh.Pattern].Runs.Sum(along => along.LengthMm)))
         {
             yield return FormattableString.Invariant($"the screen's piece has {area} mm2, not {wanted}.");
         }

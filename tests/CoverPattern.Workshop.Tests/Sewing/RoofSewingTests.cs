@@ -97,7 +97,7 @@ public class RoofSewingTests
     };
 
     /// <summary>The whole cover sewn up, and what the roof asks for beside.</summary>
-    private static IEnumerable<string> Faults(string text, Job job)
+    internal static IEnumerable<string> Faults(string text, Job job)
     {
         var order = SewingJobs.OrderOf(job);
         return [.. SewingUp.Faults(WithoutScreen(text), order with { Plan = order.Plan with { Roof = RoofOf(job) } }), .. Of(text, job)];

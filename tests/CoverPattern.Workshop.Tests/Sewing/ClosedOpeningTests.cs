@@ -58,7 +58,12 @@ public class ClosedOpeningTests
 
     private static OpeningWish HighVent(OpeningWish wish) => wish with
     {
-        Kind = OpeningKind.HighVent, Held = JoinKind.HookLoop, Screen = "mesh", Flap = "canvas", Lap = SewingJobs.Mm(40), Hood = SewingJobs.Mm(150),
+        Kind = OpeningKind.HighVent,
+        Held = JoinKind.HookLoop,
+        Screen = "mesh",
+        Flap = "canvas",
+        Lap = SewingJobs.Mm(40),
+        Hood = SewingJobs.Mm(150),
     };
 
     public static IEnumerable<object[]> Names() => Cases.Keys.Select(name => new object[] { name });

@@ -25,8 +25,9 @@ public class RoofReaderTests
         var roof = JobReader.Read(JobReaderTests.With("\"roof\": { \"facets\": [\"F5.01\", \"F5.02\"], \"screen\": \"canvas\", \"loops\": false }")).Job!.Roof!;
 
         Assert.Null(roof.Row);
-        Assert.Equal(["F5.01", "F5.02"], roof.Facets);
-        Assert.Equal(("canvas", false), (roof.Screen, roof.HasLoops));
+        Assert.Equal("F5.01 F5.02", string.Join(" ", roof.Facets));
+        Assert.Equal("canvas", roof.Screen);
+        Assert.False(roof.HasLoops);
     }
 
     [Fact]

@@ -19,7 +19,8 @@ internal static class SeamReader
         {
             Turned = section.States("turned") ? section.Take<ImmutableArray<string>>("turned", Values.Labels) : [],
             Others = others.IsEmpty ? [] : [.. others.Select(other => ReadOther(other, makeUp, table, notes))],
-            Zips = [.. section.Sections("zips").Select(zip => new SeamZip(zip.Take<string>("strut", Values.Line) ?? string.Empty, zip.Take<Measure>("from", Values.Length), zip.Take<Measure>("length", Values.Length)))],
+            // An empty list stays the empty list, so that equal wishes are equal.
+            Zips = section.Sections("zips") is { IsEmpty: false } zips ? [.. zips.Select(zip => new SeamZip(zip.Take<string>("strut", Values.Line) ?? string.Empty, zip.Take<Measure>("from", Values.Length), zip.Take<Measure>("length", Values.Length)))] : [],
             Corners = section.Take<CornerStyle>("corners", Values.Word),
             StopAtHubs = (makeUp.IsFelled || section.States("stopAtHubs")) && section.Take<bool>("stopAtHubs", Values.Flag),
             Closing = section.States("closing") ? ReadClosing(section.Section("closing"), makeUp) : null,

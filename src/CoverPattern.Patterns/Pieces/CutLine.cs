@@ -20,7 +20,7 @@ internal static class CutLine
     internal const double MitreLimit = 2.5;
 
     // Unequal allowances at an inside corner flatter than this meet in a step: their lines would cross far away.
-    private const double StepTurnDegrees = 20;
+    internal const double StepTurnDegrees = 20;
 
     // Below this turn two edges count as one straight edge.
     private const double StraightDegrees = 0.5;

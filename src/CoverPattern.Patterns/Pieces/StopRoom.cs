@@ -33,13 +33,14 @@ internal static class StopRoom
         return fitted.ToImmutable();
     }
 
-    /// <summary>How far from a corner, along the farther of its edges, the lines of both allowances meet; 0 where it stands out.</summary>
+    /// <summary>How far from a corner, along the farther of its edges, the lines of both allowances meet; 0 where it stands out, or is so flat that unequal ones meet in a step.</summary>
     private static double Reach(DraftRun before, DraftRun after, ImmutableArray<Point2> corners, int at)
     {
         var corner = corners[at];
         var (step, next) = (corner - corners[(at + corners.Length - 1) % corners.Length], corners[(at + 1) % corners.Length] - corner);
         var bend = -Math.Atan2(Point2.Cross(step, next), Point2.Dot(step, next));
         var (sin, cos) = Math.SinCos(bend);
-        return bend <= 0 ? 0 : Math.Max(after.Allowance - (before.Allowance * cos), before.Allowance - (after.Allowance * cos)) / sin;
+        var isStep = before.Allowance != after.Allowance && bend * 180 / Math.PI < CutLine.StepTurnDegrees;
+        return bend <= 0 || isStep ? 0 : Math.Max(after.Allowance - (before.Allowance * cos), before.Allowance - (after.Allowance * cos)) / sin;
     }
 }

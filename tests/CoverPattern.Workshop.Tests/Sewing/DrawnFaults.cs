@@ -14,6 +14,8 @@ internal static class DrawnFaults
     private const double LeastBend = 5;
     private const double ClipShort = 2;
 
+    private static readonly double FlatCosine = Math.Cos(Math.PI / 9);
+
     /// <summary>How near marks of two partners come, millimetres.</summary>
     private const double Meeting = 0.01;
 
@@ -107,6 +109,12 @@ internal static class DrawnFaults
         if (on.Cross(back) >= 0)
         {
             // The piece is on the left of its edges: less than half a turn is inside.
+            return true;
+        }
+
+        // Unequal allowances step at a corner flatter than 20 degrees: docs/pieces.md. Their lines would meet far away, or nowhere.
+        if (on.Dot(back) < -FlatCosine && Math.Abs(run.AllowanceMm - next.AllowanceMm) > Tolerances.SamePlace)
+        {
             return true;
         }
 

@@ -22,6 +22,9 @@ internal static class HemMarks
     // A skirt without a side there has its chord at that end, which runs nearly along the finished edge (cosine; 45 degrees).
     private const double FlattestSide = 0.7;
 
+    // Less of the way up than this is the edge itself.
+    private const double LeastShare = 1e-6;
+
     // A piece of the edge shorter than this is the cut-off tip of a facet at a hub, millimetres.
     internal const double ShortestBay = 100;
 
@@ -61,13 +64,30 @@ internal static class HemMarks
         var up = (fixings.Height.Millimetres / Point2.Distance(from, to)) * (to - from).QuarterTurned();
         foreach (var bay in Enumerable.Range(1, bays - 1))
         {
-            yield return Point2.Between(from, to, (double)bay / bays) + up;
+            var foot = Point2.Between(from, to, (double)bay / bays);
+            yield return foot + (ShareWithin(pattern.SewLine, foot, up) * up);
         }
 
         foreach (var (foot, top) in Sides(pattern, faces, (from, to)))
         {
             yield return Point2.Between(foot, top, Math.Min(1, fixings.Height.Millimetres / Point2.Distance(foot, top)));
         }
+    }
+
+    /// <summary>How much of the way up to a point may be gone: all, or half as far as the piece reaches where that is less, as in the sharp tip of a facet.</summary>
+    private static double ShareWithin(ImmutableArray<Point2> sewLine, Point2 foot, Point2 up)
+    {
+        var reach = double.PositiveInfinity;
+        for (var i = 0; i < sewLine.Length; i++)
+        {
+            var (from, edge) = (sewLine[i], sewLine[(i + 1) % sewLine.Length] - sewLine[i]);
+            var across = Point2.Cross(up, edge);
+            var (share, at) = (Point2.Cross(from - foot, edge) / across, Point2.Cross(from - foot, up) / across);
+            // The edge of the hem itself runs across at once; edges along the way up are never met (not a number, or endless).
+            reach = share > LeastShare && at is >= 0 and <= 1 ? Math.Min(reach, share) : reach;
+        }
+
+        return reach < 1 ? reach / 2 : 1;
     }
 
     /// <summary>The sides of the skirt that rise from the ends of a piece of the hem.</summary>

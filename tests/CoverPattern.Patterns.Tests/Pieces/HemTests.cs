@@ -70,6 +70,29 @@ public class HemTests
     }
 
     [Fact]
+    public void Fixings_InTheSharpTipsOfFacets_StayOnThePiece()
+    {
+        // Facets of a 7V at stand-off 0 end on the sloping hem in tips that are lower than the points 20 mm above the edge.
+        var job = Hem(SkirtShape.Slope, hem => hem with { Fixings = new HemFixings(Jobs.Mm(400), Jobs.Mm(20)) });
+        job = job with
+        {
+            Frame = new FrameWish(FrameFamily.Icosahedron, 7, 13, "13", FrameMeasure.Radius, Jobs.Mm(6931)),
+            Skirt = new SkirtWish(Jobs.Mm(0), SkirtShape.Slope),
+            StandOff = new StandOffWish(Jobs.Mm(0), Jobs.Mm(0), Jobs.Mm(0)),
+        };
+
+        var patterns = Jobs.Pieces(job).Finishing.Set.Patterns;
+
+        var fixings = patterns.SelectMany(pattern => pattern.Drills.Where(drill => drill.Purpose == "fixing").Select(drill => (pattern, drill.At))).ToArray();
+        Assert.NotEmpty(fixings);
+        Assert.All(fixings, entry => Assert.True(IsOn(entry.pattern.SewLine, entry.At), $"{entry.pattern.Id} {entry.At}"));
+
+        // On a seam two grid steps aside are on it.
+        static bool IsOn(ImmutableArray<Point2> ring, Point2 at) => ExactPredicates.Locate(Rings.ToSteps(ring), Grid.ToSteps(at)) >= 0
+            || ring.Select((corner, i) => Segments.Distance(corner, ring[(i + 1) % ring.Length], at)).Min() <= 0.002;
+    }
+
+    [Fact]
     public void HemCheck_HubOnTheEdge_SaysThatNothingIsDrawnThere()
     {
         // At stand-off 0 and drop 0 five low hubs stand on the finished edge.

@@ -23,6 +23,7 @@ internal static class MarkPattern
     private const double FirstGap = 12;
     private const double GapStep = 6;
     private const int GapsPerCompanion = 6;
+    private const double LastGap = FirstGap + (GapStep * (GapsPerCompanion - 1));
 
     /// <summary>Distances from the start of the over side's run, rising, millimetres.</summary>
     /// <param name="length">Length of the seam, millimetres.</param>
@@ -38,6 +39,10 @@ internal static class MarkPattern
         var bays = Math.Max(2, (int)Math.Ceiling(length / LargestSpacing));
         var main = Enumerable.Range(1, bays - 1).Select(i => length * i / bays).ToArray();
         var scale = Math.Min(1, length / FullSize);
+        // More companions than fit before the first main notch would run off the seam: frames measured hub by hub have hundreds of
+        // lengths within 10 mm, and then patterns come again.
+        var most = Math.Max(1, 1 + (int)(((main[0] / scale) - LastGap - FirstGap) / FirstGap));
+        code %= most * GapsPerCompanion;
         var gap = scale * (FirstGap + (GapStep * (code % GapsPerCompanion)));
         var companions = Enumerable.Range(0, 1 + (code / GapsPerCompanion)).Select(i => gap + (scale * FirstGap * i)).ToArray();
         var before = companions.Select(distance => main[0] - distance);

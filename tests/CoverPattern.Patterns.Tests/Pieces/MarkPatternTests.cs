@@ -53,4 +53,18 @@ public class MarkPatternTests
         Assert.Equal(1508.436 / 6, marks.Skip(1).Zip(marks.Skip(2)).Max(pair => pair.Second - pair.First), 1e-9);
         Assert.Empty(MarkPattern.At(19, 0, bothWays: false));
     }
+
+    [Theory]
+    [InlineData(25)]
+    [InlineData(149.9)]
+    [InlineData(740.683)]
+    [InlineData(2600)]
+    public void At_HundredsOfPatterns_StayOnTheSeam(double length)
+    {
+        // A frame measured hub by hub may have a pattern for each of its struts.
+        for (var code = 0; code < 2000; code++)
+        {
+            Assert.All(MarkPattern.At(length, code, bothWays: true), at => Assert.InRange(at, 0.5, length - 0.5));
+        }
+    }
 }

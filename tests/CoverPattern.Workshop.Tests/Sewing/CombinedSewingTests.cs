@@ -89,8 +89,11 @@ public class CombinedSewingTests
         Assert.InRange(refused, 0, 25);
     }
 
-    [Fact]
-    public void Faults_EightCombinations_None() => AnyJobs.Where(job => FaultsOf(job).IsEmpty).Sample(Sews, iter: 8, print: Told);
+    [Theory]
+    // Both were found by the long run: flat corners of unequal allowances, and fixing points in sharp tips.
+    [InlineData("bLEAHSl6bDz4")]
+    [InlineData("42Qr68ym7TH3")]
+    public void Faults_CombinationsFoundOnce_None(string seed) => AnyJobs.Where(job => FaultsOf(job).IsEmpty).Sample(Sews, seed: seed, iter: 1, threads: 1, print: Told);
 
     [Fact]
     [Trait("Category", "Long")]

@@ -18,7 +18,7 @@ public static class ShellFitter
     /// <param name="frame">The frame to be covered.</param>
     /// <returns>
     /// The shell, its lower parts not yet clipped. One skirt face hangs from each base chord to the finished edge, as the skirt's
-    /// shape says; hubs within 1 mm of the finished edge count as on it, and a chord whose both ends are less than 2 mm above it has no skirt.
+    /// shape says; hubs within 1 mm of the finished edge count as on it - where all are, heights count from there -, and a chord whose both ends are less than 2 mm above it has no skirt.
     /// All of it, drop included, is scaled by (1 + ease) about the deck's centre.
     /// </returns>
     public static Shell Fit(Job job, Frame frame)
@@ -37,9 +37,11 @@ public static class ShellFitter
     internal static ShellMesh Mesh(Job job, Frame frame, ImmutableArray<Point3> moved, HemHeights heights)
     {
         var mesh = new ShellMesh(1 + job.Ease) { Folds = [.. frame.Folds] };
+        // Where the whole cover ends on its base hubs the finished edge lies there, and heights count from it.
+        var ends = frame.Base.All(hub => Math.Abs(heights.AboveEdge[hub]) < LeastStrip) ? frame.Base.Min(hub => heights.AboveEdge[hub]) : 0;
         foreach (var (hub, i) in frame.Hubs.Select((hub, i) => (hub, i)))
         {
-            var height = heights.AboveEdge[i];
+            var height = heights.AboveEdge[i] - ends;
             mesh.AddNode(hub.Label, moved[i], Math.Abs(height) < LeastStrip ? 0 : height, hub.Ring);
         }
 

@@ -31,6 +31,17 @@ public class ShellFitterTests
         Assert.Equal(heights, string.Join(' ', found));
     }
 
+    [Fact]
+    public void Fit_AllBaseHubsWithinAMillimetre_HeightsCountFromThem()
+    {
+        // The 2V's cover ends 0.79 mm below the deck at all its base hubs: own calculation, as in the table above.
+        var job = Jobs.Dome(2, 3, TwelveFeet) with { Skirt = new SkirtWish(Jobs.Mm(0)), Ease = 0 };
+
+        var shell = ShellFitter.Fit(job, FrameBuilder.Build(job.Frame));
+
+        Assert.All(shell.Nodes, node => Assert.Equal(node.Position.Z + 0.79, node.AboveHem, 0.005));
+    }
+
     [Theory]
     [InlineData(2, 3, new[] { 2013.5043, 2276.9507 })]
     [InlineData(3, 5, new[] { 1284.3726, 1485.7064, 1486.7620, 1518.8800 })]

@@ -96,8 +96,8 @@ public static class Corridor
             return new WorkshopOutcome(null, faults);
         }
 
-        var roofed = screen is null ? finishing.Set : Liner.Join(finishing.Set, screen.Set, job.Covers);
-        var whole = liner is null ? roofed : Liner.Join(roofed, liner.Set, job.Covers);
+        var roofed = screen is null ? finishing.Set : JoinedSets.Join(finishing.Set, screen.Set, job.Covers);
+        var whole = liner is null ? roofed : JoinedSets.Join(roofed, liner.Set, job.Covers);
         var set = OutsidePatterns.Add(whole, job) with { Fittings = [.. OpeningFittings.Of(job, openings, added), .. RoofFittings.Of(job, frame, shell, cut, added)] };
         Say("lays");
         var lays = LayPlanner.Plan(job, set, Relay(progress), cancel);

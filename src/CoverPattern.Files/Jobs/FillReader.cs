@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Immutable;
 using System.Linq;
+using CoverPattern.Files.Results;
 using CoverPattern.Patterns.Jobs;
 
 namespace CoverPattern.Files.Jobs;
@@ -21,7 +22,7 @@ internal static class FillReader
         var kind = section.States("kind") ? section.Take<OpeningKind>("kind", Values.Word) : OpeningKind.Window;
         if ((kind == OpeningKind.Slit) != (wish.Outline.Form == OutlineForm.Line) && notes.AreClean(section.PlaceOf("outline"), section.PlaceOf("kind")))
         {
-            notes.Refuse(section.PlaceOf("kind"), $"\"{(WordOf(kind))}\" with the outline \"{wish.Outline.Form.ToString().ToLowerInvariant()}\"", "\"slit\" with the outline \"line\", and no other with it");
+            notes.Refuse(section.PlaceOf("kind"), $"\"{JsonWords.Of(kind)}\" with the outline \"{JsonWords.Of(wish.Outline.Form)}\"", "\"slit\" with the outline \"line\", and no other with it");
         }
 
         if (kind == OpeningKind.Slit)
@@ -70,8 +71,6 @@ internal static class FillReader
         return wish;
     }
 
-    private static string WordOf(OpeningKind kind) => char.ToLowerInvariant(kind.ToString()[0]) + kind.ToString()[1..];
-
     private static OpeningWish ReadHighVent(OpeningWish wish, JobSection section, ImmutableArray<Cloth> cloths, JobNotes notes)
     {
         foreach (var key in NotUnderHoods.Where(section.States))
@@ -92,7 +91,7 @@ internal static class FillReader
         var held = section.States("held") ? section.Take<JoinKind>("held", Values.Word) : JoinKind.HookLoop;
         if (held != JoinKind.HookLoop)
         {
-            notes.Refuse(section.PlaceOf("held"), $"\"{held.ToString().ToLowerInvariant()}\"", "\"hookLoop\": the flap is closed from inside");
+            notes.Refuse(section.PlaceOf("held"), $"\"{JsonWords.Of(held)}\"", "\"hookLoop\": the flap is closed from inside");
         }
 
         return wish with
@@ -186,7 +185,7 @@ internal static class FillReader
     {
         if (wish.Held is JoinKind.Sewn or JoinKind.Ring)
         {
-            notes.Refuse(section.PlaceOf("held"), $"\"{wish.Held.ToString().ToLowerInvariant()}\"", "\"zip\" or \"hookLoop\": a flap must open");
+            notes.Refuse(section.PlaceOf("held"), $"\"{JsonWords.Of(wish.Held)}\"", "\"zip\" or \"hookLoop\": a flap must open");
         }
 
         if (wish is { Held: JoinKind.HookLoop, Opens: OpensAt.Middle })

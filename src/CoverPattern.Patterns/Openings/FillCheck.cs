@@ -4,7 +4,6 @@ using System.Collections.Immutable;
 using System.Linq;
 using CoverPattern.Patterns.Frames;
 using CoverPattern.Patterns.Jobs;
-using CoverPattern.Patterns.Shells;
 
 namespace CoverPattern.Patterns.Openings;
 
@@ -92,7 +91,7 @@ internal sealed class FillCheck(Job job, Frame frame, ClippedShell surface)
     {
         if (!opening.Region.ReachesHem)
         {
-            var lowest = opening.Region.Rim.Min(stretch => stretch.Points.Min(FaceHeight.Of(surface.Shell, surface.Shell.Faces[stretch.Face]).At));
+            var lowest = RimPoints.Lowest(surface.Shell, opening.Region);
             Refuse(opening, FormattableString.Invariant($"its outline ends {lowest:0} mm above the finished edge"), "a door or vent that comes from the finished edge: lower its middle or make it higher, so that its outline runs below the edge; or make it a window");
             return;
         }

@@ -37,7 +37,7 @@ internal sealed class OpeningCheck(Job job, ClippedShell surface, ImmutableArray
         var ring = opening.Region.RingMm;
         Hold(opening, "the hub", HubGap(opening.Region) - job.StandOff.HubRadius.Millimetres - ring, gaps.Hub);
         Hold(opening, "the tube wall", TubeGap(opening.Region) - job.StandOff.TubeRadius.Millimetres - ring, gaps.Tube);
-        var lowest = opening.Region.Rim.Min(LowestOf);
+        var lowest = RimPoints.Lowest(surface.Shell, opening.Region);
         if (!opening.Region.ReachesHem && opening.Wish.Kind == OpeningKind.Window)
         {
             Hold(opening, "the finished lower edge", lowest - ring, gaps.Hem);
@@ -47,12 +47,6 @@ internal sealed class OpeningCheck(Job job, ClippedShell surface, ImmutableArray
         {
             Refuse(opening, FormattableString.Invariant($"{Math.Max(0, lowest):0} mm above the finished edge"), $"a rim above the splash band, {splash.Width.Typed} wide: the band is made in one piece. Leave the band away, or move the opening up");
         }
-    }
-
-    private double LowestOf(RimStretch stretch)
-    {
-        var height = FaceHeight.Of(surface.Shell, surface.Shell.Faces[stretch.Face]);
-        return stretch.Points.Min(height.At);
     }
 
     /// <summary>From the rim to the nearest hub of the facets it runs over.</summary>

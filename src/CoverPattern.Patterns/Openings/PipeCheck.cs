@@ -89,7 +89,7 @@ internal sealed class PipeCheck(Job job, Frame frame, ClippedShell surface)
 
     private void HoldLow(LaidPipe pipe)
     {
-        var lowest = pipe.Region.Rim.Min(stretch => stretch.Points.Min(FaceHeight.Of(surface.Shell, surface.Shell.Faces[stretch.Face]).At));
+        var lowest = RimPoints.Lowest(surface.Shell, pipe.Region);
         var least = Math.Max(job.Clearances.Hem.Millimetres, pipe.Wish.Lap.Millimetres);
         if (lowest < least)
         {

@@ -24,6 +24,9 @@ internal static class RimPoints
     /// <summary>Least distance of a stretch from a point of its chart, millimetres.</summary>
     internal static double Distance(RimStretch stretch, Point2 point) => Steps(stretch).Min(step => Segments.Distance(step.From, step.To, point));
 
+    /// <summary>Height of a rim's lowest place above the finished edge, millimetres; negative below it.</summary>
+    internal static double Lowest(Shell shell, Region region) => region.Rim.Min(stretch => stretch.Points.Min(FaceHeight.Of(shell, shell.Faces[stretch.Face]).At));
+
     /// <summary>Points all along a rim, in space.</summary>
     internal static ImmutableArray<Point3> InSpace(Shell shell, Region region) =>
     [

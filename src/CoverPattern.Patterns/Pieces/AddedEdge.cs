@@ -12,6 +12,19 @@ namespace CoverPattern.Patterns.Pieces;
 /// <param name="Allowance">Cloth beyond the sew line, millimetres.</param>
 public sealed record AddedEdge(string Arc, bool IsSecond, EdgeRole Role, double Allowance)
 {
+    /// <summary>Width of the seams of what is made beside the cover (common practice, no source), millimetres.</summary>
+    internal const double PlainWidth = 15;
+
+    /// <summary>One side of a plain seam, 15 mm wide; the first side lies over.</summary>
+    internal static AddedEdge Plain(string arc, bool isSecond) => new(arc, isSecond, EdgeRole.Seam, PlainWidth)
+    {
+        MakeUp = MakeUp.Of(MakeUpForm.Plain, new Measure(PlainWidth, "15 mm")),
+        Side = isSecond ? EdgeSide.Under : EdgeSide.Over,
+    };
+
+    /// <summary>An edge that is turned under, joined to nothing.</summary>
+    internal static AddedEdge Turned(string arc, double allowance) => new(arc, IsSecond: false, EdgeRole.Turned, allowance);
+
     /// <summary>How a seam is made; null elsewhere.</summary>
     public MakeUp? MakeUp { get; init; }
 

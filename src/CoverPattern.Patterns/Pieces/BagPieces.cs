@@ -4,7 +4,6 @@ using System.Collections.Immutable;
 using System.Linq;
 using CoverPattern.Geometry;
 using CoverPattern.Patterns.Jobs;
-using CoverPattern.Patterns.Seams;
 
 namespace CoverPattern.Patterns.Pieces;
 
@@ -23,8 +22,7 @@ public static class BagPieces
     // How far the lid reaches down the front (own choice), millimetres; never more than the front is high.
     private const double LidLap = 150;
 
-    // Plain seams and turned edges (common practice, no source), millimetres.
-    private const double SeamWidth = 15;
+    // Turned edges (common practice, no source), millimetres.
     private const double TurnUnder = 20;
 
     /// <summary>What keeps a bag from being made: without sizes of its own the thickness of every cloth must be known.</summary>
@@ -93,8 +91,8 @@ public static class BagPieces
     {
         var lap = Math.Min(LidLap, height);
         double[] ways = [0, height, height + width, (2 * height) + width, (2 * (height + width)) + lap];
-        var right = ways.Take(4).Select((way, i) => (new Point2(way, 0), i < 3 ? Seam("YR" + "123"[i], isSecond: false) : Turned("YE2")));
-        var left = ways.Reverse().Take(4).Select((way, i) => (new Point2(way, length), i == 0 ? Turned("YE4") : Seam("YL" + "321"[i - 1], isSecond: false)));
+        var right = ways.Take(4).Select((way, i) => (new Point2(way, 0), i < 3 ? AddedEdge.Plain("YR" + "123"[i], isSecond: false) : Turned("YE2")));
+        var left = ways.Reverse().Take(4).Select((way, i) => (new Point2(way, length), i == 0 ? Turned("YE4") : AddedEdge.Plain("YL" + "321"[i - 1], isSecond: false)));
         return AddedPiece.Polygon("Y1", cloth, PieceKind.Bag, [(new Point2(0, length), Turned("YE1")), .. right, (new Point2(ways[4], 0), Turned("YE3")), .. left]) with
         {
             Folds = [.. ways[1..4].Select(way => new FoldLine(new Point2(way, 0), new Point2(way, length)))],
@@ -106,7 +104,7 @@ public static class BagPieces
     private static MarkLine Clip(Point2 corner, double outward)
     {
         const double shortOf = 2;
-        return new MarkLine([corner + new Point2(0, outward * SeamWidth), corner + new Point2(0, outward * shortOf)], InsideCorner.ClipPurpose);
+        return new MarkLine([corner + new Point2(0, outward * AddedEdge.PlainWidth), corner + new Point2(0, outward * shortOf)], InsideCorner.ClipPurpose);
     }
 
     private static AddedPiece End(string cloth, string label, (string Left, string Foot, string Right) arcs, (double Width, double Height) size) => AddedPiece.Polygon(
@@ -114,17 +112,11 @@ public static class BagPieces
         cloth,
         PieceKind.Bag,
         [
-            (new Point2(0, 0), Seam(arcs.Foot, isSecond: true)),
-            (new Point2(size.Width, 0), Seam(arcs.Right, isSecond: true)),
+            (new Point2(0, 0), AddedEdge.Plain(arcs.Foot, isSecond: true)),
+            (new Point2(size.Width, 0), AddedEdge.Plain(arcs.Right, isSecond: true)),
             (new Point2(size.Width, size.Height), Turned(label + "e")),
-            (new Point2(0, size.Height), Seam(arcs.Left, isSecond: true)),
+            (new Point2(0, size.Height), AddedEdge.Plain(arcs.Left, isSecond: true)),
         ]);
 
-    private static AddedEdge Seam(string arc, bool isSecond)
-    {
-        var makeUp = MakeUp.Of(MakeUpForm.Plain, new Measure(SeamWidth, "15 mm"));
-        return new AddedEdge(arc, isSecond, EdgeRole.Seam, SeamWidth) { MakeUp = makeUp, Side = isSecond ? EdgeSide.Under : EdgeSide.Over };
-    }
-
-    private static AddedEdge Turned(string arc) => new(arc, IsSecond: false, EdgeRole.Turned, TurnUnder);
+    private static AddedEdge Turned(string arc) => AddedEdge.Turned(arc, TurnUnder);
 }

@@ -23,8 +23,7 @@ public static class GroundFlap
     // Where the edge turns by less than this strips are sewn to each other (own choice), radians: 5 mm on 300 mm.
     private const double Straight = Math.PI / 180;
 
-    // Plain seams and turned edges (common practice, no source), millimetres.
-    private const double SeamWidth = 15;
+    // Turned edges (common practice, no source), millimetres.
     private const double TurnUnder = 15;
 
     /// <summary>The pieces: "N001" and so on along the edge, gussets "N001g" at the right end of a strip; none where no flap is wished.</summary>
@@ -68,8 +67,8 @@ public static class GroundFlap
             yield return AddedPiece.Polygon(edge.Number + "g", wish.Cloth, PieceKind.GroundFlap,
             [
                 (new Point2(0, 0), Turned(edge.Number + "ge")),
-                (new Point2(2 * half, 0), Seam(edge.Number + "l", isSecond: false)),
-                (new Point2(half, height), Seam(edge.Number + "r", isSecond: true)),
+                (new Point2(2 * half, 0), AddedEdge.Plain(edge.Number + "l", isSecond: false)),
+                (new Point2(half, height), AddedEdge.Plain(edge.Number + "r", isSecond: true)),
             ]);
         }
     }
@@ -77,8 +76,8 @@ public static class GroundFlap
     /// <summary>A strip's side: sewn to the neighbour or to the gusset between, or hemmed.</summary>
     private static AddedEdge Side(string corner, char side, Joint joint, bool isSecond) => joint switch
     {
-        Joint.Sewn => Seam(corner + "r", isSecond),
-        Joint.Gusset => Seam(corner + side, isSecond),
+        Joint.Sewn => AddedEdge.Plain(corner + "r", isSecond),
+        Joint.Gusset => AddedEdge.Plain(corner + side, isSecond),
         _ => Turned(corner + side),
     };
 
@@ -121,13 +120,7 @@ public static class GroundFlap
         return plane.ToSpace(patch.Corners[(side.Edge + 1) % patch.Corners.Length]).Plan - plane.ToSpace(patch.Corners[side.Edge]).Plan;
     }
 
-    private static AddedEdge Turned(string arc) => new(arc, IsSecond: false, EdgeRole.Turned, TurnUnder);
-
-    private static AddedEdge Seam(string arc, bool isSecond)
-    {
-        var makeUp = MakeUp.Of(MakeUpForm.Plain, new Measure(SeamWidth, "15 mm"));
-        return new AddedEdge(arc, isSecond, EdgeRole.Seam, SeamWidth) { MakeUp = makeUp, Side = isSecond ? EdgeSide.Under : EdgeSide.Over };
-    }
+    private static AddedEdge Turned(string arc) => AddedEdge.Turned(arc, TurnUnder);
 
     /// <summary>How two strips meet.</summary>
     private enum Joint

@@ -70,24 +70,6 @@ public static class Liner
             : Refused(finishing.Faults.Select(fault => fault with { Place = "liner", Said = $"{fault.Place}: {fault.Said}" }));
     }
 
-    /// <summary>Both sets as one, the liner's pieces behind those of their cover.</summary>
-    /// <param name="cover">Patterns and pieces of the covers.</param>
-    /// <param name="liner">Those of their liners.</param>
-    /// <param name="covers">Number of equal covers.</param>
-    public static PieceSet Join(PieceSet cover, PieceSet liner, int covers)
-    {
-        ArgumentNullException.ThrowIfNull(cover);
-        ArgumentNullException.ThrowIfNull(liner);
-        var (own, inner) = (cover.Pieces.Length / covers, liner.Pieces.Length / covers);
-        return cover with
-        {
-            Patterns = [.. cover.Patterns, .. liner.Patterns],
-            Pieces = [.. Enumerable.Range(0, covers).SelectMany(i => cover.Pieces.Skip(i * own).Take(own).Concat(liner.Pieces.Skip(i * inner).Take(inner)))],
-            Ties = [.. cover.Ties, .. liner.Ties],
-            ClipPatches = [.. cover.ClipPatches, .. liner.ClipPatches],
-        };
-    }
-
     private static IEnumerable<Fault> Wishes(Job job, Frame frame, OpeningLaying openings)
     {
         if (job.StandOff.Millimetres - LinerJob.StandOffOf(job) < LeastGap)

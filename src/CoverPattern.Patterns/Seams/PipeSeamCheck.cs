@@ -12,9 +12,6 @@ namespace CoverPattern.Patterns.Seams;
 /// <summary>Holds pipes against the seams that were planned: zips within the clear distance, seams cut too flatly or passed too near.</summary>
 public static class PipeSeamCheck
 {
-    // A rim that crosses a seam more flatly leaves points of cloth that cannot be sewn (own choice), degrees.
-    private const double FlattestCrossing = 20;
-
     /// <summary>All that is wrong, each zip by its strut.</summary>
     /// <param name="job">Clearances and zips in seams are read.</param>
     /// <param name="shell">The surface.</param>
@@ -71,39 +68,27 @@ public static class PipeSeamCheck
 
     private static IEnumerable<Fault> Cut(Shell shell, SeamPlan plan, LaidPipe pipe)
     {
-        foreach (var stretch in pipe.Region.Rim.Where(stretch => stretch.Leave is { Edge: >= 0 } leave && plan.Edges[leave.Edge].Role != EdgeRole.Fold))
+        var flattest = RimSeams.Flattest(shell, plan, pipe.Region);
+        if (flattest < RimSeams.FlattestCrossing)
         {
-            var (face, edge) = (shell.Faces[stretch.Face], stretch.Leave!.Value.Edge);
-            var at = face.Edges.IndexOf(edge);
-            var (line, step) = (face.Chart[(at + 1) % face.Chart.Length] - face.Chart[at], stretch.Points[^1] - stretch.Points[^2]);
-            var angle = Math.Asin(Math.Min(1, Math.Abs(Point2.Cross(line.Unit(), step.Unit())))) * 180 / Math.PI;
-            if (angle < FlattestCrossing)
-            {
-                yield return Refuse(pipe, FormattableString.Invariant($"the rim of its patch crosses a seam under {angle:0} degrees"), FormattableString.Invariant($"at least {FlattestCrossing:0} degrees: another place"));
-            }
+            yield return Refuse(pipe, FormattableString.Invariant($"the rim of its patch crosses a seam under {flattest:0} degrees"), FormattableString.Invariant($"at least {RimSeams.FlattestCrossing:0} degrees: another place"));
+        }
 
-            if (plan.Edges[edge].MakeUp is { IsClosing: true })
-            {
-                yield return Refuse(pipe, "the rim of its patch cuts through the closing seam", "a closing seam in one piece: let it rise elsewhere (seam.closing.at), or move the pipe");
-            }
+        if (RimSeams.CutsClosing(plan, pipe.Region))
+        {
+            yield return Refuse(pipe, "the rim of its patch cuts through the closing seam", "a closing seam in one piece: let it rise elsewhere (seam.closing.at), or move the pipe");
         }
     }
 
     private static IEnumerable<Fault> Beside(Job job, Shell shell, SeamPlan plan, LaidPipe pipe)
     {
         var least = Math.Max(job.Clearances.Seam.Millimetres, pipe.Wish.Lap.Millimetres);
-        var gap = pipe.Region.Rim.SelectMany(stretch => SeamsOf(shell.Faces[stretch.Face], plan)
-            .Where(side => stretch.Enter?.Edge != side.Edge && stretch.Leave?.Edge != side.Edge)
-            .SelectMany(side => stretch.Points.Select(point => Segments.Distance(side.From, side.To, point)))).DefaultIfEmpty(double.PositiveInfinity).Min();
+        var gap = RimSeams.Beside(shell, plan, pipe.Region);
         if (gap < least)
         {
             yield return Refuse(pipe, FormattableString.Invariant($"{gap:0.0} mm from the rim of its patch to a seam that it does not cross"), FormattableString.Invariant($"at least {least:0} mm, clearance of seams and lap of the patch: another place"));
         }
     }
-
-    private static IEnumerable<(int Edge, Point2 From, Point2 To)> SeamsOf(ShellFace face, SeamPlan plan) => Enumerable.Range(0, face.Edges.Length)
-        .Where(i => plan.Edges[face.Edges[i]].Role == EdgeRole.Seam)
-        .Select(i => (face.Edges[i], face.Chart[i], face.Chart[(i + 1) % face.Chart.Length]));
 
     private static Fault Refuse(LaidPipe pipe, string said, string allowed) => new(FormattableString.Invariant($"pipes[{pipe.Entry}]"), said, allowed);
 }

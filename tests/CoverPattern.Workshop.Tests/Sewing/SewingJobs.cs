@@ -161,13 +161,13 @@ internal static class SewingJobs
         if (RoofScreen.Make(job, frame, shell, plan) is { } screen)
         {
             Assert.Empty(screen.Faults);
-            finishing = finishing with { Set = Liner.Join(finishing.Set, screen.Set, job.Covers) };
+            finishing = finishing with { Set = JoinedSets.Join(finishing.Set, screen.Set, job.Covers) };
         }
 
         if (Liner.Make(job, frame, openings) is { } liner)
         {
             Assert.Empty(liner.Faults);
-            return finishing with { Set = Liner.Join(finishing.Set, liner.Set, job.Covers) };
+            return finishing with { Set = JoinedSets.Join(finishing.Set, liner.Set, job.Covers) };
         }
 
         return finishing;

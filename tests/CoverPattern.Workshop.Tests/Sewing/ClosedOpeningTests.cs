@@ -126,6 +126,21 @@ public class ClosedOpeningTests
         Assert.Equal(hood.Runs[2].LengthMm + hood.Runs[3].LengthMm + hood.Runs[4].LengthMm, drawn, 0.01);
     }
 
+    [Fact]
+    public void Sheet_OfSharpCornersWhereCornersAreTrimmed_EndsShortOfTheTeethAllRound()
+    {
+        var square = new OpeningOrder("F2.05", 0, 0, 0, IsCarried: true) { Size = (500, 400), HasLayers = true };
+        var job = Opened(Dome with { Seam = Dome.Seam with { Corners = CornerStyle.Trimmed } }, square, wish => wish with { Held = JoinKind.Zip, Sheet = "clear" });
+
+        Assert.Empty(SewingJobs.FaultsOf(job));
+        var file = SewnFile.Read(SewingJobs.PiecesText(job));
+        var sheet = file.Patterns.Single(pattern => pattern.Id == file.Pieces.Single(piece => piece.Label == "O1p").Pattern);
+
+        // Half a chain of 10 mm on every side.
+        Assert.Equal(490.0 * 390.0, FlatPoint.AreaOf(sheet.CutLine), 2.0);
+        Assert.Equal(4, sheet.CutLine.Count);
+    }
+
     /// <summary>Wherever rounding puts the quarters of the rim, 600 mm above all: one began at its very end.</summary>
     [Theory]
     [InlineData(330)]

@@ -149,7 +149,11 @@ internal sealed class OpenedCover
             var (path, otherPath) = (pattern.PathOf(i), patterns[other.Pattern].PathOf(sewn.PartnerRun));
             var isRing = pattern.Kind == "windowRing" || patterns[other.Pattern].Kind == "windowRing";
             HoldLengths($"{sewn.Arc} between {piece.Label} and {other.Label}:", (run, path), (opposite, isRing ? [.. otherPath.Reverse()] : otherPath));
-            HoldMarks($"{sewn.Arc} between {piece.Label} and {other.Label}:", (pattern, i, run), (patterns[other.Pattern], sewn.PartnerRun), isRing);
+            if (OwnerOf(sewn.Arc) is not { IsSetByMarks: true })
+            {
+                HoldMarks($"{sewn.Arc} between {piece.Label} and {other.Label}:", (pattern, i, run), (patterns[other.Pattern], sewn.PartnerRun), isRing);
+            }
+
             if (run.Role == "seam" && piece.Facets.Count > 0)
             {
                 HoldPlace(piece, path, other, otherPath, sewn.Arc);

@@ -29,6 +29,9 @@ internal sealed record OpeningOrder(string Facet, double Right, double Up, doubl
     /// <summary>Whether only its upper corners are round, as those of an arch.</summary>
     internal bool IsArch { get; init; }
 
+    /// <summary>Whether its ring is one drawing for all facets, turned on each until its marks meet: its way round does not begin where the rim's does.</summary>
+    internal bool IsSetByMarks { get; init; }
+
     internal double TurnUnder { get; init; } = 15;
 
     /// <summary>How far the sheet reaches beyond the rim; null where there is none.</summary>
@@ -66,8 +69,14 @@ internal sealed record OpeningOrder(string Facet, double Right, double Up, doubl
     {
         var (sin, cos) = Math.SinCos(Turned * Math.PI / 180);
         var own = new FlatPoint((cos * point.X) + (sin * point.Y), (cos * point.Y) - (sin * point.X));
-        var corner = IsArch && own.Y < 0 ? 0 : Corner;
-        var (x, y) = (Math.Abs(own.X) - (Size.Width / 2) + corner, Math.Abs(own.Y) - (Size.Height / 2) + corner);
+        var spring = (Size.Height / 2) - Corner;
+        if (IsArch && own.Y > spring)
+        {
+            return new FlatPoint(own.X, own.Y - spring).Length - Corner;
+        }
+
+        var corner = IsArch ? 0 : Corner;
+        var (x, y) = (Math.Abs(own.X) - (Size.Width / 2) + corner, (IsArch ? -own.Y : Math.Abs(own.Y)) - (Size.Height / 2) + corner);
         return new FlatPoint(Math.Max(x, 0), Math.Max(y, 0)).Length + Math.Min(Math.Max(x, y), 0) - corner;
     }
 

@@ -28,10 +28,8 @@ internal static class TrueOpening
     {
         var face = cover.Faces[order.Facet];
         var up = face.Outward.Cross(face.Round);
-        var corners = face.Corners;
-        double[] facing = [corners[1].DistanceTo(corners[2]), corners[2].DistanceTo(corners[0]), corners[0].DistanceTo(corners[1])];
-        var middle = (1 / facing.Sum()) * ((facing[0] * corners[0]) + (facing[1] * corners[1]) + (facing[2] * corners[2]));
-        return [.. corners.Select(corner => new FlatPoint((corner - middle).Dot(face.Round) - order.Right, (corner - middle).Dot(up) - order.Up))];
+        var middle = WindowShop.Incentre(face.Uncut);
+        return [.. face.Corners.Select(corner => new FlatPoint((corner - middle).Dot(face.Round) - order.Right, (corner - middle).Dot(up) - order.Up))];
     }
 
     /// <summary>Faces laid out one beside the other as far as the outline reaches.</summary>

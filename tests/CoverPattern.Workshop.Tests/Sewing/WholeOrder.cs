@@ -43,7 +43,7 @@ internal sealed record WholeOrder(Job Job, SewingOrder Sewing, TrueCover Cover)
             Openings =
             [
                 .. wishes.Select(entry => OpeningOf(cover, entry.Value) with { Label = entry.Key }),
-                .. sewing.Windows.Select((window, i) => RoundOf(window, window.Aperture) with { Label = "R", TurnUnder = window.TurnUnder, HasLayers = true }),
+                .. sewing.Windows.Select((window, i) => RoundOf(window, window.Aperture) with { Label = "R", TurnUnder = window.TurnUnder, HasLayers = true, IsSetByMarks = true }),
                 .. pipes.Select(entry => entry.Value.Opening(cover) with { Label = entry.Key }),
             ],
         };
@@ -134,7 +134,7 @@ internal sealed record WholeOrder(Job Job, SewingOrder Sewing, TrueCover Cover)
             var hit = from + (face.Outward.Dot(face.Corners[0] - from) / face.Outward.Dot(along) * along);
             if (face.Corners.Select((corner, i) => (face.Corners[(i + 1) % face.Corners.Count] - corner).Cross(hit - corner).Dot(face.Outward)).All(left => left >= 0))
             {
-                var step = hit - WindowShop.Incentre(face.Corners);
+                var step = hit - WindowShop.Incentre(face.Uncut);
                 return (face.Label, step.Dot(face.Round), step.Dot(face.Outward.Cross(face.Round)));
             }
         }

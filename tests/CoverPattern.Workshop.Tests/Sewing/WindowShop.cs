@@ -47,7 +47,7 @@ internal sealed class WindowShop
     internal SpacePoint MiddleOf(WindowOrder window)
     {
         var face = cover.Faces[window.Facet];
-        return Incentre(face.Corners) + (window.Right * face.Round) + (window.Up * face.Outward.Cross(face.Round));
+        return Incentre(face.Uncut) + (window.Right * face.Round) + (window.Up * face.Outward.Cross(face.Round));
     }
 
     /// <summary>The marks of a rim, on the cover.</summary>

@@ -1,7 +1,9 @@
 using System;
 using System.Collections.Generic;
 using System.Collections.Immutable;
+using System.Globalization;
 using System.Linq;
+using System.Text.RegularExpressions;
 using CoverPattern.Patterns.Frames;
 using CoverPattern.Patterns.Jobs;
 using CoverPattern.Patterns.Openings;
@@ -11,7 +13,7 @@ using CoverPattern.Patterns.Shells;
 namespace CoverPattern.Patterns.Pieces;
 
 /// <summary>Makes the liner as a cover of its own, and joins its pieces to those of the cover: docs/designs/inner-shells.md tells why.</summary>
-public static class Liner
+public static partial class Liner
 {
     /// <summary>What stands before every label of a liner, behind that of the cover.</summary>
     public const char Letter = 'I';
@@ -51,7 +53,8 @@ public static class Liner
         var panels = PanelPlanner.Plan(own, frame, shell);
         var laid = OpeningLayer.Lay(own, frame, shell);
         ImmutableArray<Region> regions = [.. laid.Regions, .. PipeHoles.Lay(new ClippedShell(shell), openings.Pipes, job.Ease, faults)];
-        faults.AddRange(panels.Faults.Concat(laid.Faults).Select(fault => fault with { Place = "liner", Said = $"{fault.Place}: {fault.Said}" }));
+        var holes = LinerJob.HolesOf(wish, openings);
+        faults.AddRange(panels.Faults.Select(fault => fault with { Place = "liner", Said = $"{fault.Place}: {fault.Said}" }).Concat(laid.Faults.Select(fault => OfHole(fault, holes))));
         if (faults.Count > 0)
         {
             return Refused(faults);
@@ -63,12 +66,34 @@ public static class Liner
             return Refused([new Fault("liner.roofRow", System.FormattableString.Invariant($"{row}, below which cloth goes over struts uncut"), "a row that begins at seams: panels of single facets or bands there")]);
         }
 
+        if (OpeningSeamCheck.Faults(own, shell, plan, laid.Openings) is { IsEmpty: false } beside)
+        {
+            return Refused(beside.Select(fault => OfHole(fault, holes)));
+        }
+
         var cut = Subdivider.Cut(shell, plan, regions);
         var finishing = PieceFinisher.Finish(own, shell, cut, PanelFlattener.Flatten(cut));
         return finishing.Faults.IsEmpty
             ? new LinerMaking(Labels.Before(Letter, finishing.Set), []) { StandOffMm = shell.StandOffMm, Cut = cut }
             : Refused(finishing.Faults.Select(fault => fault with { Place = "liner", Said = $"{fault.Place}: {fault.Said}" }));
     }
+
+    /// <summary>A fault of the liner's own job told by the labels of the cover's openings, below which its holes are.</summary>
+    private static Fault OfHole(Fault fault, ImmutableArray<string> holes)
+    {
+        // Its places are "openings[0]", its labels "O1", in the order of the holes.
+        string Named(Match own, int first) => holes[int.Parse(own.Groups[1].ValueSpan, CultureInfo.InvariantCulture) - first];
+        return new Fault(
+            "liner",
+            $"the hole below {Named(OwnPlace().Match(fault.Place), 0)}: {OwnLabel().Replace(fault.Said, label => Named(label, 1))}",
+            fault.Allowed + "; or another margin (liner.margin), or no hole there (liner.openings)");
+    }
+
+    [GeneratedRegex(@"^openings\[(\d+)\]", RegexOptions.CultureInvariant)]
+    private static partial Regex OwnPlace();
+
+    [GeneratedRegex(@"\bO(\d+)\b", RegexOptions.CultureInvariant)]
+    private static partial Regex OwnLabel();
 
     private static IEnumerable<Fault> Wishes(Job job, Frame frame, OpeningLaying openings)
     {

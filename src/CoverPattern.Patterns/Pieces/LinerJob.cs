@@ -49,6 +49,10 @@ internal static class LinerJob
         };
     }
 
+    /// <summary>Labels of the cover's windows and openings below which there are holes, in the order of the liner's own openings.</summary>
+    internal static ImmutableArray<string> HolesOf(LinerWish liner, OpeningLaying openings) =>
+        [.. openings.Windows.Select(window => window.Label).Concat(openings.Openings.Select(opening => opening.Label)).Where(label => IsWanted(liner, label))];
+
     /// <summary>The struts along the ring of hubs below a row.</summary>
     internal static ImmutableArray<string> StrutsBelow(Frame frame, int row) =>
         [.. frame.Struts.Where(strut => frame.Hubs[strut.From].Ring == row - 1 && frame.Hubs[strut.To].Ring == row - 1).Select(strut => $"{frame.Hubs[strut.From].Label}-{frame.Hubs[strut.To].Label}")];

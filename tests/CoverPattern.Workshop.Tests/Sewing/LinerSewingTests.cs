@@ -113,5 +113,26 @@ public class LinerSewingTests
         Assert.Equal(place, fault.Place);
     }
 
+    /// <summary>A hole that only just comes over a seam would take a nick out of the neighbour; it is told by the label of the cover's opening, a window before it or not.</summary>
+    [Fact]
+    public void Make_HoleThatCrossesASeamFlat_IsAFaultByTheOpeningsLabel()
+    {
+        var windowed = SewingJobs.Windowed(Dome, SewingJobs.Window(300, "F3.07"));
+        var circle = new OpeningWish(new OutlineWish(OutlineForm.Circle) { Width = SewingJobs.Mm(560) }, new OpeningPlace("F2.05", SewingJobs.Mm(0), SewingJobs.Mm(0)), LayingRule.Carried, SewingJobs.Mm(15));
+        var job = windowed with { Openings = [circle], Liner = new LinerWish("canvas", SewingJobs.Mm(50), SewingJobs.Mm(50)) };
+        var frame = FrameBuilder.Build(job.Frame);
+
+        // The liner's facets are a little smaller than those of the frame: a margin at which the hole's radius is the frame's inradius and 2 mm.
+        var facet = frame.Facets.Single(one => one.Label == "F2.05");
+        double[] sides = [.. facet.Hubs.Select((hub, i) => Geometry.Point3.Distance(frame.Hubs[hub].Position, frame.Hubs[facet.Hubs[(i + 1) % 3]].Position))];
+        var half = sides.Sum() / 2;
+        var inradius = Math.Sqrt((half - sides[0]) * (half - sides[1]) * (half - sides[2]) / half);
+        job = job with { Liner = job.Liner with { Margin = SewingJobs.Mm(inradius + 2 - 280) } };
+
+        var faults = Liner.Make(job, frame, OpeningLayer.Lay(job, frame, CoverPattern.Patterns.Shells.ShellFitter.Fit(job, frame)))!.Faults;
+
+        Assert.Contains(faults, fault => fault.Place == "liner" && fault.Said.StartsWith("the hole below O1: O1 crosses a seam under", StringComparison.Ordinal) && fault.Allowed.Contains("liner.margin", StringComparison.Ordinal));
+    }
+
     private static Job Lined(Job job, double gap = 50, double hem = 50) => job with { Liner = new LinerWish("canvas", SewingJobs.Mm(gap), SewingJobs.Mm(hem)) { Margin = SewingJobs.Mm(30) } };
 }

@@ -90,7 +90,7 @@ internal sealed class OpenedCover
             faults.Add(FormattableString.Invariant($"Piece {piece.Label} does not lie on the cover: {best?.Max(facet => facet.Way.Error):0.####} mm off, folds {found:0.####} mm apart."));
         }
 
-        laid.AddRange(best ?? []);
+        laid.AddRange((best ?? []).Select(facet => facet with { Way = facet.Way.LaidBy(facet.Keys, facet.Cell.Face, facet.Cell.Whole.Corners.Contains) }));
     }
 
     private IEnumerable<LaidFacet> Ways(SewnPiece piece, SewnPattern pattern, int facet)
@@ -223,7 +223,7 @@ internal sealed class OpenedCover
                 SpacePoint?[] lifted = [.. path.Select(point => OnRim(piece, point, arc))];
                 if (lifted.Any(point => point is null))
                 {
-                    faults.Add($"{piece.Label}: a point of the rim {arc} is on none of its facets, or off the outline.");
+                    faults.Add(FormattableString.Invariant($"{piece.Label}: {lifted.Count(point => point is null)} of {path.Length} points of the rim {arc} are on none of its facets, or off the outline by up to {path.Max(point => OffOutline(piece, point, arc)):0.###} mm."));
                     continue;
                 }
 
@@ -250,12 +250,17 @@ internal sealed class OpenedCover
     private static double Off(SpacePoint from, SpacePoint to, SpacePoint point) => from.DistanceTo(point) + to.DistanceTo(point) - from.DistanceTo(to);
 
     /// <summary>A point of a rim in space; null when it is not on the outline in any facet of the piece that has it.</summary>
-    private SpacePoint? OnRim(SewnPiece piece, FlatPoint point, string arc) => laid
-        .Where(facet => facet.Piece == piece)
-        .Where(facet => facet.Pattern.Facets[facet.Facet].Any(corner => corner.DistanceTo(point) <= Tolerances.SamePlace) || facet.Pattern.Cutouts.Any(cutout => cutout.Rim.Contains(point)))
+    private SpacePoint? OnRim(SewnPiece piece, FlatPoint point, string arc) => FacetsWith(piece, point)
         .Select(facet => (Lifted: facet.Way.Lift(point), facet.Cell))
         .Where(entry => entry.Cell.OffOutline(entry.Lifted, arc) <= OnOutline)
         .Select(entry => (SpacePoint?)entry.Lifted).FirstOrDefault();
+
+    /// <summary>How far a point of a rim lies off its outline, in the facet in which it comes nearest; infinite when it is in none.</summary>
+    private double OffOutline(SewnPiece piece, FlatPoint point, string arc) =>
+        FacetsWith(piece, point).Select(facet => facet.Cell.OffOutline(facet.Way.Lift(point), arc)).DefaultIfEmpty(double.PositiveInfinity).Min();
+
+    private IEnumerable<LaidFacet> FacetsWith(SewnPiece piece, FlatPoint point) => laid.Where(facet => facet.Piece == piece
+        && (facet.Pattern.Facets[facet.Facet].Any(corner => corner.DistanceTo(point) <= Tolerances.SamePlace) || facet.Pattern.Cutouts.Any(cutout => cutout.Rim.Contains(point))));
 
     /// <summary>Cloth and sheet: each sums to what it has to cover.</summary>
     private void HoldAreas()

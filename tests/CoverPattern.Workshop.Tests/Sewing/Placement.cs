@@ -34,6 +34,40 @@ internal sealed record Placement(
         }
     }
 
+    /// <summary>
+    /// The same way laid by some corners alone: where a rim crosses the border flat its end lies well along the border, but not to the
+    /// hundredth of a millimetre, and is no corner to lay a facet by.
+    /// </summary>
+    /// <param name="ring">The facet on its pattern.</param>
+    /// <param name="face">The true face.</param>
+    /// <param name="isFirm">Whether a corner of the true face is one to lay by; with fewer than two the way stays as it is.</param>
+    internal Placement LaidBy(IReadOnlyList<FlatPoint> ring, TrueFace face, Func<SpacePoint, bool> isFirm)
+    {
+        var pairs = ring.Select((flat, i) => (Flat: flat, True: face.Corners.MinBy(corner => corner.DistanceTo(Lift(ring[i]))))).Where(pair => isFirm(pair.True)).ToArray();
+        if (pairs.Length < 2)
+        {
+            return this;
+        }
+
+        var (flatMiddle, middle) = (FlatPoint.MiddleOf([.. pairs.Select(pair => pair.Flat)]), (1.0 / pairs.Length) * pairs.Select(pair => pair.True).Aggregate((sum, corner) => sum + corner));
+        var (cosine, sine) = (0.0, 0.0);
+        foreach (var (flat, corner) in pairs)
+        {
+            var (from, step) = (flat - flatMiddle, corner - middle);
+            var wanted = new FlatPoint(step.Dot(AlongX), step.Dot(AlongY));
+            (cosine, sine) = (cosine + from.Dot(wanted), sine + from.Cross(wanted));
+        }
+
+        var angle = Math.Atan2(sine, cosine);
+        return this with
+        {
+            FlatMiddle = flatMiddle,
+            Middle = middle,
+            AlongX = (Math.Cos(angle) * AlongX) + (Math.Sin(angle) * AlongY),
+            AlongY = (Math.Cos(angle) * AlongY) - (Math.Sin(angle) * AlongX),
+        };
+    }
+
     /// <summary>Least squares in the plane: middles meet, then the turn that lines the corners up best.</summary>
     private static Placement Fit(IReadOnlyList<FlatPoint> ring, bool mirrored, TrueFace face, int[] corners, int[] edges)
     {

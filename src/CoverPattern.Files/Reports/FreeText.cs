@@ -14,13 +14,16 @@ internal static class FreeText
     // Places tried across the outline each way.
     private const int Steps = 14;
 
+    // Along an edge shorter than this, in heights of the capitals, no text is turned: it is a step of a curve, or there is no room beside it.
+    private const double ShortEdge = 3;
+
     private static readonly double[] AlongStep = [0.5, 0.42, 0.58, 0.34, 0.66, 0.26, 0.74, 0.18, 0.82];
     private static readonly int[] Sides = [1, -1];
 
     /// <summary>The first text that keeps off everything taken; it takes its place.</summary>
     public static FigureText? First(IEnumerable<FigureText> tries, TakenPlaces taken)
     {
-        var free = tries.FirstOrDefault(text => taken.IsFree(Grown(text)));
+        var free = tries.FirstOrDefault(text => IsFree(text, taken));
         if (free is not null)
         {
             taken.Take(Grown(free));
@@ -28,6 +31,9 @@ internal static class FreeText
 
         return free;
     }
+
+    /// <summary>Whether a text keeps off everything taken.</summary>
+    public static bool IsFree(FigureText text, TakenPlaces taken) => taken.IsFree(Grown(text));
 
     /// <summary>Places inside an outline, the nearest to its middle first; each level, then along each of its edges.</summary>
     /// <param name="ring">Counter-clockwise; its edges are taken, so that a text which begins inside stays inside.</param>
@@ -41,14 +47,18 @@ internal static class FreeText
             .Where(spot => Holds(ring, spot))
             .OrderBy(spot => Point2.Distance(spot, middle))
             .ToArray();
-        double[] turns = [0, .. ring.Select((corner, i) => TextRoom.Readable(ring[(i + 1) % ring.Length] - corner)).Where(turn => turn is > 1 or < -1).Distinct()];
+        double[] turns = [0, .. ring.Select((corner, i) => ring[(i + 1) % ring.Length] - corner).Where(edge => edge.Length >= ShortEdge * text.Height).Select(TextRoom.Readable).Where(turn => turn is > 1 or < -1).Distinct()];
         return turns.SelectMany(turn => spots.Select(spot => text with { At = spot, TurnDegrees = turn }));
     }
 
     /// <summary>Places along a step, beside it on either side, its middle first.</summary>
-    public static IEnumerable<FigureText> Along(Point2 from, Point2 to, FigureText text)
+    /// <param name="from">Where the step begins.</param>
+    /// <param name="to">Where it ends.</param>
+    /// <param name="text">What is written, with its height.</param>
+    /// <param name="line">How much of the step's line lies on either side beyond that of a seam, millimetres on paper.</param>
+    public static IEnumerable<FigureText> Along(Point2 from, Point2 to, FigureText text, double line = 0)
     {
-        var aside = ((text.Height / 2) + Clear + 0.05) * (to - from).Unit().QuarterTurned();
+        var aside = ((text.Height / 2) + Clear + 0.05 + line) * (to - from).Unit().QuarterTurned();
         var turn = TextRoom.Readable(to - from);
         return AlongStep.SelectMany(part => Sides.Select(side => text with { At = Point2.Between(from, to, part) + (side * aside), TurnDegrees = turn }));
     }

@@ -33,7 +33,8 @@ internal static class NotionCounter
             .. from seam in covers.SelectMany(cover => cover.Seams).GroupBy(seam => seam.MakeUp, seam => seam.LengthMm, StringComparer.Ordinal).OrderBy(made => made.Key, StringComparer.Ordinal)
                let makeUp = makeUps.FirstOrDefault(known => string.Equals(known.Name, seam.Key, StringComparison.Ordinal))
                where makeUp?.Form is MakeUpForm.Bound or MakeUpForm.Zip
-               select makeUp.Form == MakeUpForm.Zip ? Zips(job.Notions, seam.Key, [.. seam]) : Tape(job.Notions, ("binding", seam.Key), [.. seam], makeUp.BindingMm),
+               // Roof and wall of a liner come off each by itself.
+               select makeUp.Form == MakeUpForm.Zip ? Zips(job.Notions, seam.Key, [.. seam]) with { IsSeparating = LinerWish.MakeUps.Contains(makeUp) } : Tape(job.Notions, ("binding", seam.Key), [.. seam], makeUp.BindingMm),
             .. AlongHem(job, [.. covers.Select(cover => HemCount.Of(job.Hem, cover.Hems))]),
             .. fittings.GroupBy(fitting => (fitting.What, fitting.WidthMm, fitting.IsSeparating)).Select(kind => Fittings(job.Notions, kind.Key, [.. kind.Select(fitting => fitting.LengthMm)])),
             .. ties > 0 ? [new NotionEstimate("tie", string.Empty, ties, ties * TieLength, TieWidth) { BuyMm = RoundUp(ties * TieLength, job.Notions.TapeStep) }] : ImmutableArray<NotionEstimate>.Empty,

@@ -21,6 +21,9 @@ internal sealed record RowStrip(string Name, bool IsCap, ImmutableArray<RowFace>
     // Height of the skirt over that of its row: drawn higher than it is, so that names fit in; own choice.
     private const double SkirtShare = 0.22;
 
+    // Facets of frames have fewer sides.
+    private const int MostChords = 24;
+
     /// <summary>All rows, from the deck up.</summary>
     public static ImmutableArray<RowStrip> Of(Result result)
     {
@@ -51,14 +54,15 @@ internal sealed record RowStrip(string Name, bool IsCap, ImmutableArray<RowFace>
             return [Faces];
         }
 
-        var facets = Faces.Where(face => face.IsFacet).OrderBy(face => face.Middle.X).ToArray();
+        // A facet that openings leave in several parts is not divided.
+        var facets = Faces.Where(face => face.IsFacet).GroupBy(face => face.Label, StringComparer.Ordinal).Select(face => face.ToArray()).OrderBy(face => face[0].Middle.X).ToArray();
         var size = (facets.Length + count - 1) / count;
         return
         [
             .. facets.Chunk(size).Select(part =>
             {
-                var labels = part.SelectMany(face => Enumerable.Range(1, face.Corners.Length).Select(chord => Shell.SkirtLabel(face.Label, chord))).ToHashSet(StringComparer.Ordinal);
-                return part.Concat(Faces.Where(face => labels.Contains(face.Label))).ToImmutableArray();
+                var labels = part.SelectMany(face => Enumerable.Range(1, MostChords).Select(chord => Shell.SkirtLabel(face[0].Label, chord))).ToHashSet(StringComparer.Ordinal);
+                return part.SelectMany(face => face).Concat(Faces.Where(face => labels.Contains(face.Label))).ToImmutableArray();
             }),
         ];
     }

@@ -52,7 +52,7 @@ def figure(page, name, target):
     pathlib.Path(target).write_text(f'<svg xmlns="http://www.w3.org/2000/svg"{find(page, name)}<style>{rules(page)}</style></svg>', encoding="utf-8")
 
 
-def pieces(folder, target, labels, widest=200, gap=8):
+def pieces(folder, target, labels, widest=230, gap=8):
     """The patterns of some pieces side by side, millimetres of the report, each with the piece's label and what it is."""
     page = (folder / "report.html").read_text(encoding="utf-8")
     made = json.loads((folder / "pieces.json").read_text(encoding="utf-8"))

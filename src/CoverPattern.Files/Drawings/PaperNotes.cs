@@ -23,9 +23,11 @@ public sealed record PaperNotes(ImmutableArray<string> Unconfirmed)
     public static PaperNotes None { get; } = new([]);
 
     /// <summary>The assumptions of a job that its list of confirmed places does not hold, and how its shop measures.</summary>
-    public static PaperNotes Of(Job job) => new([.. job.Assumed
-        .Where(assumption => !job.Confirmed.Contains(assumption.Place, StringComparer.Ordinal))
-        .Select(assumption => $"{assumption.Place}: {assumption.Value}")]) { IsInInches = Ruler.Of(job).IsInches };
+    public static PaperNotes Of(Job job)
+    {
+        var open = job.Assumed.Where(assumption => !job.Confirmed.Contains(assumption.Place, StringComparer.Ordinal));
+        return new PaperNotes([.. open.Select(assumption => $"{assumption.Place}: {assumption.Value}")]) { IsInInches = Ruler.Of(job).IsInches };
+    }
 
     /// <summary>One loud line over the head of a drawing and the list left of it; nothing when all is confirmed.</summary>
     /// <param name="corner">Lower left corner of the head's test square.</param>

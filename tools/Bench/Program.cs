@@ -11,11 +11,12 @@ return args switch
     ["large", .. var rest] => Bench.LargeSetBench.Run(rest),
     ["collisions", .. var rest] => Bench.CollisionBench.Run(rest),
     ["frames", .. var rest] => Bench.FrameBench.Run(rest),
+    ["answers", .. var rest] => Bench.AnswerBench.Run(rest),
     _ => Usage(),
 };
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: bench corridor|nesting|dome|domes|freeze|first|large|collisions|frames [options]");
+    Console.Error.WriteLine("usage: bench corridor|nesting|dome|domes|freeze|first|large|collisions|frames|answers [options]");
     return 1;
 }

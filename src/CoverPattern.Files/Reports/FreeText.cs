@@ -29,7 +29,7 @@ internal static class FreeText
         return free;
     }
 
-    /// <summary>Places inside an outline, the nearest to its middle first; each level, then along each of its edges.</summary>
+    /// <summary>Places inside an outline, the nearest to its middle first; each level, then along each of its long edges.</summary>
     /// <param name="ring">Counter-clockwise; its edges are taken, so that a text which begins inside stays inside.</param>
     /// <param name="text">What is written, with its height.</param>
     public static IEnumerable<FigureText> Inside(ImmutableArray<Point2> ring, FigureText text)
@@ -41,8 +41,7 @@ internal static class FreeText
             .Where(spot => Holds(ring, spot))
             .OrderBy(spot => Point2.Distance(spot, middle))
             .ToArray();
-        double[] turns = [0, .. ring.Select((corner, i) => TextRoom.Readable(ring[(i + 1) % ring.Length] - corner)).Where(turn => turn is > 1 or < -1).Distinct()];
-        return turns.SelectMany(turn => spots.Select(spot => text with { At = spot, TurnDegrees = turn }));
+        return TextRoom.Turns(ring).SelectMany(turn => spots.Select(spot => text with { At = spot, TurnDegrees = turn }));
     }
 
     /// <summary>Places along a step, beside it on either side, its middle first.</summary>

@@ -136,7 +136,10 @@ internal sealed class TrueCover
                 [.. cut.Select((corner, i) => EdgeOf(corner.Edge) with { FromHub = IsHub(corner.Node), ToHub = IsHub(cut[(i + 1) % cut.Count].Node) })],
                 (corners[1] - corners[0]).Cross(corners[^1] - corners[0]).Unit,
                 (Place(outline, outline.RingEdge.To) - Place(outline, outline.RingEdge.From)).Unit,
-                ((1 + sizes.Ease) / corners.Length) * outline.Ring.Select(node => nodes[node]).Aggregate((sum, corner) => sum + corner)));
+                ((1 + sizes.Ease) / corners.Length) * outline.Ring.Select(node => nodes[node]).Aggregate((sum, corner) => sum + corner))
+            {
+                Uncut = corners,
+            });
         }
     }
 

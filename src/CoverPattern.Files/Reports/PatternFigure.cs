@@ -52,8 +52,7 @@ internal static class PatternFigure
             taken.TakeSteps(line);
         }
 
-        var texts = new List<FigureText>();
-        var leaders = new List<FigureLine>();
+        var (texts, leaders, written) = (new List<FigureText>(), new List<FigureLine>(), new TakenPlaces());
         Add(texts, FreeText.First(Names(pattern, small), taken));
         foreach (var cutout in pattern.Cutouts)
         {
@@ -64,7 +63,7 @@ internal static class PatternFigure
 
         for (var i = 0; i < pattern.Runs.Length; i++)
         {
-            var (text, leader) = Side(small, i, sides[i], taken);
+            var (text, leader) = Side(small, i, sides[i], (taken, written));
             Add(texts, text);
             leaders.AddRange(leader);
         }
@@ -95,21 +94,29 @@ internal static class PatternFigure
         select place;
 
     /// <summary>The length along a side, outside it, as near as free room allows; none where there is no room, since the table has it too.</summary>
-    private static (FigureText? Text, ImmutableArray<FigureLine> Leader) Side(SmallPattern small, int run, string text, TakenPlaces taken)
+    /// <param name="small">The pattern on paper.</param>
+    /// <param name="run">Index of the side.</param>
+    /// <param name="text">What is written.</param>
+    /// <param name="taken">All places taken, and of these the texts beside sides, which no leader may cross.</param>
+    private static (FigureText? Text, ImmutableArray<FigureLine> Leader) Side(SmallPattern small, int run, string text, (TakenPlaces All, TakenPlaces Texts) taken)
     {
         var (from, to, outward, allowance) = small.Side(run);
         var near = allowance + SmallPattern.NotchBeyond + SideGap + (SideText / 2);
         var first = new FigureText("side", text, Point2.Between(from, to, 0.5) + (near * outward), SideText, TextRoom.Readable(to - from), TextAnchor.Middle);
-        var tries = Tries(small, run, first, near).ToArray();
-        var free = FreeText.First(tries.Select(entry => entry.Place), taken);
-        if (free is null)
+        foreach (var (at, place) in Tries(small, run, first, near).Where(entry => FreeText.IsFree(entry.Place, taken.All)))
         {
-            return (null, []);
+            var isFar = Point2.Distance(at, place.At) > near + (2 * Step) || place.Anchor != TextAnchor.Middle;
+            FigureLine[] leader = isFar ? [new FigureLine("leader", [at, place.At - (0.5 * (place.At - at).Unit())], IsClosed: false)] : [];
+            if (leader.All(line => taken.Texts.IsFree(line.Points)))
+            {
+                taken.All.Take(place.Box());
+                taken.All.TakeLines(leader);
+                taken.Texts.Take(place.Box());
+                return (place, [.. leader]);
+            }
         }
 
-        var at = Array.Find(tries, entry => ReferenceEquals(entry.Place, free)).At;
-        var isFar = Point2.Distance(at, free.At) > near + (2 * Step) || free.Anchor != TextAnchor.Middle;
-        return (free, isFar ? [new FigureLine("leader", [at, free.At - (0.5 * (free.At - at).Unit())], IsClosed: false)] : []);
+        return (null, []);
     }
 
     /// <summary>Places to try: along the side, then square to it, then farther out. With each the point of the side it speaks of.</summary>

@@ -9,6 +9,7 @@ return args switch
     ["domes", .. var rest] => Bench.FrozenDomeBench.Run(rest),
     ["first", .. var rest] => Bench.FirstLayBench.Run(rest),
     ["large", .. var rest] => Bench.LargeSetBench.Run(rest),
+    ["cancel", .. var rest] => Bench.CancelBench.Run(rest),
     ["collisions", .. var rest] => Bench.CollisionBench.Run(rest),
     ["frames", .. var rest] => Bench.FrameBench.Run(rest),
     _ => Usage(),
@@ -16,6 +17,6 @@ return args switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: bench corridor|nesting|dome|domes|freeze|first|large|collisions|frames [options]");
+    Console.Error.WriteLine("usage: bench corridor|nesting|dome|domes|freeze|first|large|cancel|collisions|frames [options]");
     return 1;
 }

@@ -9,6 +9,7 @@ return args switch
     ["domes", .. var rest] => Bench.FrozenDomeBench.Run(rest),
     ["first", .. var rest] => Bench.FirstLayBench.Run(rest),
     ["large", .. var rest] => Bench.LargeSetBench.Run(rest),
+    ["cancel", .. var rest] => Bench.CancelBench.Run(rest),
     ["collisions", .. var rest] => Bench.CollisionBench.Run(rest),
     ["frames", .. var rest] => Bench.FrameBench.Run(rest),
     ["answers", .. var rest] => Bench.AnswerBench.Run(rest),
@@ -17,6 +18,6 @@ return args switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: bench corridor|nesting|dome|domes|freeze|first|large|collisions|frames|answers [options]");
+    Console.Error.WriteLine("usage: bench corridor|nesting|dome|domes|freeze|first|large|cancel|collisions|frames|answers [options]");
     return 1;
 }

@@ -1,4 +1,5 @@
 using System.Collections.Generic;
+using System.Collections.Immutable;
 using System.Linq;
 
 namespace CoverPattern.Geometry;
@@ -35,4 +36,29 @@ public static class ConvexOutlines
 
     private static IEnumerable<(Point2 From, Point2 To)> Edges(IReadOnlyList<Point2> corners) =>
         corners.Select((corner, i) => (corner, corners[(i + 1) % corners.Count]));
+
+    /// <summary>The part of a convex ring on the left of a line; empty when nothing with an area is.</summary>
+    /// <param name="ring">Counter-clockwise, first point not repeated.</param>
+    /// <param name="on">A point of the line.</param>
+    /// <param name="along">Its direction.</param>
+    public static ImmutableArray<Point2> LeftOf(ImmutableArray<Point2> ring, Point2 on, Point2 along)
+    {
+        var kept = ImmutableArray.CreateBuilder<Point2>();
+        for (var i = 0; i < ring.Length; i++)
+        {
+            var (here, there) = (ring[i], ring[(i + 1) % ring.Length]);
+            var (left, next) = (Point2.Cross(along, here - on), Point2.Cross(along, there - on));
+            if (left >= 0)
+            {
+                kept.Add(here);
+            }
+
+            if (left * next < 0)
+            {
+                kept.Add(Point2.Between(here, there, left / (left - next)));
+            }
+        }
+
+        return kept.Count < 3 ? [] : kept.ToImmutable();
+    }
 }

@@ -19,12 +19,15 @@ public static class Segments
     }
 
     /// <summary>Least distance between a closed segment and a point, millimetres.</summary>
-    public static double Distance(Point2 from, Point2 to, Point2 point)
+    public static double Distance(Point2 from, Point2 to, Point2 point) => Point2.Distance(point, Nearest(from, to, point));
+
+    /// <summary>The point of a closed segment that is nearest to a point.</summary>
+    public static Point2 Nearest(Point2 from, Point2 to, Point2 point)
     {
         var step = to - from;
         var square = Point2.Dot(step, step);
         var fraction = square > 0 ? Math.Clamp(Point2.Dot(point - from, step) / square, 0, 1) : 0;
-        return Point2.Distance(point, Point2.Between(from, to, fraction));
+        return Point2.Between(from, to, fraction);
     }
 
     private static bool Cross(Point2 a, Point2 b, Point2 c, Point2 d) =>

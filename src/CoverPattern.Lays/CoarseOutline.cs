@@ -10,6 +10,9 @@ internal static class CoarseOutline
     // Forty-eight tangents stand off a circle of 325 mm by 0.7 mm at most.
     private const int MostCorners = 48;
 
+    // A hole needs fewer: what lies in it is small, and goes in with room to spare.
+    private const int MostInHole = 32;
+
     // A ring with an edge longer than this many mean edges is no circle: evenly chosen edges could miss it.
     private const double LongestStep = 4;
 
@@ -33,6 +36,10 @@ internal static class CoarseOutline
         var edges = Enumerable.Range(0, MostCorners).Select(i => Line(ring, (int)((long)ring.Length * i / MostCorners))).ToArray();
         return Grid.Snap(edges.Select((edge, i) => Meet(edge, edges[(i + 1) % edges.Length])));
     }
+
+    /// <summary>A hole on the grid inside the given one, with few corners where it is round.</summary>
+    /// <param name="hole">On the grid, clockwise.</param>
+    public static ImmutableArray<Point2> Within(ImmutableArray<Point2> hole) => hole.Length <= MostInHole ? hole : SmoothOutline.Within(hole, MostInHole);
 
     private static (Point2 On, Point2 Along) Line(ImmutableArray<Point2> ring, int edge)
     {

@@ -92,7 +92,7 @@ internal sealed class LayMaker(Job job, Cloth cloth, Dictionary<string, Pattern>
         var (pattern, isMirrored) = (patterns[kind[0].Top.Pattern], IsMirrored(kind[0].Top));
         return new NestingItem(
             CoarseOutline.Around(LaidShapes.Ring(pattern.CutLine, isMirrored)),
-            job.Lay.InHoles ? [.. pattern.Cutouts.Select(cutout => LaidShapes.Ring(cutout.CutLine, isMirrored))] : [],
+            job.Lay.InHoles ? [.. pattern.Cutouts.Select(cutout => CoarseOutline.Within(LaidShapes.Ring(cutout.CutLine, isMirrored)))] : [],
             kind.Length,
             LayPlanner.TurnsOn(cloth, job.Lay.Turns) with { Within = job.Lay.OffGrainDegrees })
         {

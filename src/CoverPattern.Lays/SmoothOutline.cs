@@ -21,7 +21,17 @@ internal static class SmoothOutline
     /// <summary>A ring on the grid that holds the given one; the same when nothing may be left out.</summary>
     /// <param name="ring">On the grid, counter-clockwise.</param>
     /// <param name="most">Corners at which it is simple enough.</param>
-    public static ImmutableArray<Point2> Around(ImmutableArray<Point2> ring, int most)
+    public static ImmutableArray<Point2> Around(ImmutableArray<Point2> ring, int most) =>
+        Simpler(ring, most) is var smooth && ring.All(corner => ExactPredicates.Locate(Rings.ToSteps(smooth), Grid.ToSteps(corner)) >= 0) ? smooth : ring;
+
+    /// <summary>A hole on the grid inside the given one; the same when nothing may be left out.</summary>
+    /// <param name="hole">On the grid, clockwise, so that the cloth is on its left as it is on an outline's.</param>
+    /// <param name="most">Corners at which it is simple enough.</param>
+    public static ImmutableArray<Point2> Within(ImmutableArray<Point2> hole, int most) =>
+        Simpler(hole, most) is var smooth && hole.All(corner => ExactPredicates.Locate(Rings.ToSteps(smooth), Grid.ToSteps(corner)) <= 0) ? smooth : hole;
+
+    /// <summary>The ring with what grows the cloth least left out; the same when it would touch itself.</summary>
+    private static ImmutableArray<Point2> Simpler(ImmutableArray<Point2> ring, int most)
     {
         var corners = ring.ToList();
         while (corners.Count > most)
@@ -36,7 +46,7 @@ internal static class SmoothOutline
         }
 
         var smooth = Grid.Snap(corners);
-        return ExactPredicates.IsSimple(Rings.ToSteps(smooth)) && ring.All(corner => ExactPredicates.Locate(Rings.ToSteps(smooth), Grid.ToSteps(corner)) >= 0) ? smooth : ring;
+        return ExactPredicates.IsSimple(Rings.ToSteps(smooth)) ? smooth : ring;
     }
 
     /// <summary>By how much the outline grows when an inside corner, or the edge behind an outside corner, is left out; infinite where that cannot be.</summary>

@@ -8,7 +8,6 @@ using CoverPattern.Lays.Estimates;
 using CoverPattern.Lays.Nesting;
 using CoverPattern.Patterns.Frames;
 using CoverPattern.Patterns.Jobs;
-using CoverPattern.Patterns.Openings;
 using CoverPattern.Patterns.Pieces;
 using CoverPattern.Patterns.Seams;
 using CoverPattern.Patterns.Shells;
@@ -31,101 +30,27 @@ public static class Corridor
     {
         ArgumentNullException.ThrowIfNull(job);
 
-        Say("frame");
-        var frame = FrameBuilder.Build(job.Frame);
-        var shell = ShellFitter.Fit(job, frame);
-        Say("pieces");
-        var panels = PanelPlanner.Plan(job, frame, shell);
-        ImmutableArray<Fault> bent = [.. FacetReach.Faults(shell), .. PlaneCheck.Faults(job, frame, shell), .. panels.Faults];
-        if (!bent.IsEmpty)
+        var made = PieceStages.Run(job, Say);
+        if (made.Pieces is not { } pieces)
         {
-            return new WorkshopOutcome(null, bent);
+            return new WorkshopOutcome(null, made.Faults);
         }
 
-        var openings = OpeningLayer.Lay(job, frame, shell);
-        var roof = RoofLine.Find(job, frame, shell);
-        var plan = SeamPlanner.Plan(job, shell, panels);
-        plan = roof?.ZipIn(plan) ?? plan;
-        ImmutableArray<Fault> wrong =
-        [
-            .. StockList.Faults(job.Frame, frame),
-            .. SeamWishCheck.Faults(job, shell, plan),
-            .. openings.Faults,
-            .. RoofCheck.Faults(job, frame, shell, plan, openings),
-            .. OpeningSeamCheck.Faults(job, shell, plan, openings.Windows),
-            .. OpeningSeamCheck.Faults(job, shell, plan, openings.Openings),
-            .. OpeningSeamCheck.Faults(plan, openings.Slits),
-            .. SeamZipCheck.Faults(job, shell, plan, openings),
-            .. PipeSeamCheck.Faults(job, shell, plan, openings.Pipes),
-            .. SplashCheck.Faults(job, shell, openings.Windows),
-            .. SplashCheck.LapFaults(job, shell, openings.Openings),
-            .. VentSheet.Faults(job, openings),
-            .. InsulationPads.Faults(job, frame),
-        ];
-        if (!wrong.IsEmpty)
-        {
-            return new WorkshopOutcome(null, wrong);
-        }
-
-        var cut = HubStops.Shorten(job, shell, SurfaceDrawing.On(Subdivider.Cut(shell, plan, openings.Regions), openings.Lines));
-        var flat = PanelFlattener.Flatten(cut);
-        ImmutableArray<AddedPiece> added =
-        [
-            .. WindowPieces.Make(job, openings.Windows),
-            .. OpeningPieces.Make(job, openings, cut),
-            .. PipePieces.Make(shell, plan, openings.Pipes),
-            .. HubPatchPieces.Make(job, shell, cut),
-            .. SplashBand.Make(job, shell, cut, flat),
-            .. RoofFlap.Make(job, frame, shell, cut),
-            .. GroundFlap.Make(job, shell, cut),
-            .. InsulationPads.Make(job, frame, openings),
-        ];
-        if (BagPieces.Faults(job, added) is { IsEmpty: false } unknown)
-        {
-            return new WorkshopOutcome(null, unknown);
-        }
-
-        added = [.. added, .. BagPieces.Make(job, flat, added)];
-        var finishing = PieceFinisher.Finish(job, shell, cut, flat, added);
-        var bulks = BulkCounter.Count(job, cut, CrossingFinder.Find(shell, cut), PatchedHubs.Of(job, shell, cut, finishing.Set));
-        var liner = Liner.Make(job, frame, openings);
-        var screen = RoofScreen.Make(job, frame, shell, plan);
-        ImmutableArray<Fault> faults = [.. finishing.Faults, .. liner?.Faults ?? [], .. screen?.Faults ?? [], .. BulkCheck.Faults(job, bulks), .. HubPatchCheck.Faults(job, shell, cut)];
-        if (!faults.IsEmpty)
-        {
-            return new WorkshopOutcome(null, faults);
-        }
-
-        var roofed = screen is null ? finishing.Set : JoinedSets.Join(finishing.Set, screen.Set, job.Covers);
-        var whole = liner is null ? roofed : JoinedSets.Join(roofed, liner.Set, job.Covers);
-        var set = OutsidePatterns.Add(whole, job) with { Fittings = [.. OpeningFittings.Of(job, openings, added), .. RoofFittings.Of(job, frame, shell, cut, added)] };
         Say("lays");
-        var lays = LayPlanner.Plan(job, set, Relay(progress), cancel);
+        var lays = LayPlanner.Plan(job, pieces.Set, Relay(progress), cancel);
         cancel.ThrowIfCancellationRequested();
         Say("proof");
-        Prove(job, lays, set);
-        var estimate = Estimator.Count(job, set, lays);
-        ImmutableArray<Notice> notices =
-            [
-                .. StrutCheck.Check(job.Frame, frame)
-                    .Concat(ShellCheck.Check(job, frame, shell))
-                    .Concat(SkirtCheck.Check(job, frame, shell))
-                    .Concat(ClearanceCheck.Check(job, frame, shell))
-                    .Concat(panels.Notices)
-                    .Concat(SubdivisionCheck.Check(shell, cut))
-                    .Concat(HemCheck.Check(job, shell, cut))
-                    .Concat(SeamWishCheck.Notices(job, plan))
-                    .Concat(BulkCheck.Notices(job, bulks))
-                    .Concat(HubPatchCheck.Notices(job, shell, cut))
-                    .Concat(finishing.Notices)
-                    .Concat(openings.Notices)
-                    .Concat(InsulationPads.Notices(job, frame, openings))
-                    .Concat(RoofNotices.Of(job, frame, shell, openings, set))
-                    .Concat(LayNotices.Of(job, lays, set))
-                    .Concat(Cautions.For(job, estimate))
-                    .OrderByDescending(notice => notice.Level),
-            ];
-        return new WorkshopOutcome(new Result(jobText, job, frame, shell, cut, set, lays, estimate, notices) { Crossings = bulks, Pipes = openings.Pipes, Liner = liner, Vents = job.Vents is { } vents ? VentSheet.Of(vents, shell, openings, cut) : null }, []);
+        Prove(job, lays, pieces.Set);
+        var estimate = Estimator.Count(job, pieces.Set, lays);
+        return new WorkshopOutcome(
+            new Result(jobText, job, pieces.Frame, pieces.Shell, pieces.Cut, pieces.Set, lays, estimate, NoticesOf(job, pieces, lays, estimate))
+            {
+                Crossings = pieces.Bulks,
+                Pipes = pieces.Openings.Pipes,
+                Liner = pieces.Liner,
+                Vents = job.Vents is { } vents ? VentSheet.Of(vents, pieces.Shell, pieces.Openings, pieces.Cut) : null,
+            },
+            []);
 
         void Say(string stage)
         {
@@ -133,6 +58,27 @@ public static class Corridor
             progress?.Report(new WorkshopStep(stage, 0, string.Empty));
         }
     }
+
+    private static ImmutableArray<Notice> NoticesOf(Job job, MadePieces pieces, ImmutableArray<Lay> lays, Estimate estimate) =>
+    [
+        .. StrutCheck.Check(job.Frame, pieces.Frame)
+            .Concat(ShellCheck.Check(job, pieces.Frame, pieces.Shell))
+            .Concat(SkirtCheck.Check(job, pieces.Frame, pieces.Shell))
+            .Concat(ClearanceCheck.Check(job, pieces.Frame, pieces.Shell))
+            .Concat(pieces.Panels.Notices)
+            .Concat(SubdivisionCheck.Check(pieces.Shell, pieces.Cut))
+            .Concat(HemCheck.Check(job, pieces.Shell, pieces.Cut))
+            .Concat(SeamWishCheck.Notices(job, pieces.Plan))
+            .Concat(BulkCheck.Notices(job, pieces.Bulks))
+            .Concat(HubPatchCheck.Notices(job, pieces.Shell, pieces.Cut))
+            .Concat(pieces.Notices)
+            .Concat(pieces.Openings.Notices)
+            .Concat(InsulationPads.Notices(job, pieces.Frame, pieces.Openings))
+            .Concat(RoofNotices.Of(job, pieces.Frame, pieces.Shell, pieces.Openings, pieces.Set))
+            .Concat(LayNotices.Of(job, lays, pieces.Set))
+            .Concat(Cautions.For(job, estimate))
+            .OrderByDescending(notice => notice.Level),
+    ];
 
     private static void Prove(Job job, ImmutableArray<Lay> lays, PieceSet pieces)
     {

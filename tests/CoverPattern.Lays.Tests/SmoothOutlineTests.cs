@@ -37,4 +37,31 @@ public class SmoothOutlineTests
         Assert.All(ring, corner => Assert.True(ExactPredicates.Locate(Rings.ToSteps(smooth), Grid.ToSteps(corner)) >= 0));
         Assert.InRange(Rings.SignedArea(smooth) / Rings.SignedArea(ring), 1, 1.002);
     }
+
+    [Fact]
+    public void Within_HoleOfAWindow_FewCornersInsideIt()
+    {
+        // Clockwise, as a hole runs: a circle of 500 mm in 232 chords.
+        ImmutableArray<Point2> hole = [.. Grid.Snap(Enumerable.Range(0, 232).Select(i => new Point2(250 * Math.Cos(-2 * Math.PI * i / 232), 250 * Math.Sin(-2 * Math.PI * i / 232))))];
+
+        var coarse = CoarseOutline.Within(hole);
+
+        // The search weighs edges against edges: with all 232 the lays of a job with twenty windows took six times as long.
+        Assert.InRange(coarse.Length, 8, 32);
+        Assert.All(hole, corner => Assert.True(ExactPredicates.Locate(Rings.ToSteps(coarse), Grid.ToSteps(corner)) <= 0));
+        Assert.InRange(Rings.SignedArea(coarse) / Rings.SignedArea(hole), 0.97, 1);
+    }
+
+    [Fact]
+    public void Within_HoleThatBendsBothWays_LiesInsideIt()
+    {
+        // A ring of two lobes: its radius swings between 200 and 300 mm.
+        ImmutableArray<Point2> hole = [.. Grid.Snap(Enumerable.Range(0, 180).Select(i => (250 + (50 * Math.Cos(4 * Math.PI * i / 180))) * new Point2(Math.Cos(-2 * Math.PI * i / 180), Math.Sin(-2 * Math.PI * i / 180))))];
+
+        var coarse = CoarseOutline.Within(hole);
+
+        Assert.InRange(coarse.Length, 8, 60);
+        Assert.All(hole, corner => Assert.True(ExactPredicates.Locate(Rings.ToSteps(coarse), Grid.ToSteps(corner)) <= 0));
+        Assert.InRange(Rings.SignedArea(coarse) / Rings.SignedArea(hole), 0.95, 1);
+    }
 }

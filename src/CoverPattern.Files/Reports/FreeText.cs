@@ -14,9 +14,6 @@ internal static class FreeText
     // Places tried across the outline each way.
     private const int Steps = 14;
 
-    // Along an edge shorter than this, in heights of the capitals, no text is turned: it is a step of a curve, or there is no room beside it.
-    private const double ShortEdge = 3;
-
     private static readonly double[] AlongStep = [0.5, 0.42, 0.58, 0.34, 0.66, 0.26, 0.74, 0.18, 0.82];
     private static readonly int[] Sides = [1, -1];
 
@@ -35,7 +32,7 @@ internal static class FreeText
     /// <summary>Whether a text keeps off everything taken.</summary>
     public static bool IsFree(FigureText text, TakenPlaces taken) => taken.IsFree(Grown(text));
 
-    /// <summary>Places inside an outline, the nearest to its middle first; each level, then along each of its edges.</summary>
+    /// <summary>Places inside an outline, the nearest to its middle first; each level, then along each of its long edges.</summary>
     /// <param name="ring">Counter-clockwise; its edges are taken, so that a text which begins inside stays inside.</param>
     /// <param name="text">What is written, with its height.</param>
     public static IEnumerable<FigureText> Inside(ImmutableArray<Point2> ring, FigureText text)
@@ -47,8 +44,7 @@ internal static class FreeText
             .Where(spot => Holds(ring, spot))
             .OrderBy(spot => Point2.Distance(spot, middle))
             .ToArray();
-        double[] turns = [0, .. ring.Select((corner, i) => ring[(i + 1) % ring.Length] - corner).Where(edge => edge.Length >= ShortEdge * text.Height).Select(TextRoom.Readable).Where(turn => turn is > 1 or < -1).Distinct()];
-        return turns.SelectMany(turn => spots.Select(spot => text with { At = spot, TurnDegrees = turn }));
+        return TextRoom.Turns(ring).SelectMany(turn => spots.Select(spot => text with { At = spot, TurnDegrees = turn }));
     }
 
     /// <summary>Places along a step, beside it on either side, its middle first.</summary>

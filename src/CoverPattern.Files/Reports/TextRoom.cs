@@ -7,7 +7,7 @@ using CoverPattern.Geometry;
 
 namespace CoverPattern.Files.Reports;
 
-/// <summary>Finds where a text fits into a convex outline, as large as allowed and as far from the edges as can be.</summary>
+/// <summary>Finds where a text fits into an outline, as large as allowed and as far from the edges as can be.</summary>
 internal static class TextRoom
 {
     // Places tried along each direction of a triangle; finer steps move a text by less than its own height.
@@ -16,18 +16,30 @@ internal static class TextRoom
     // Free space round the letters, in heights of the capitals.
     private const double Padding = 0.25;
 
+    // An outline with more corners, or one that bends inward, is searched in a convex room inside it: the work grows with the cube of the corners.
+    private const int MostCorners = 16;
+
+    // Text is laid along edges that are longer than this share of the way round.
+    private const double LeastEdge = 0.05;
+
     // An upright text is kept when a turned one could not be larger than this.
     private const double TurnGain = 1.25;
 
     /// <summary>Places a text.</summary>
-    /// <param name="ring">Convex ring, counter-clockwise, first point not repeated; millimetres on paper.</param>
+    /// <param name="ring">Counter-clockwise, first point not repeated; millimetres on paper.</param>
     /// <param name="text">What is written, with its style and its greatest height.</param>
     /// <param name="least">Height below which nothing is written, millimetres on paper.</param>
     /// <param name="limits">Further straight lines left of which it must stand.</param>
     /// <returns>The text in its place; null when it does not fit.</returns>
     public static FigureText? Fit(ImmutableArray<Point2> ring, FigureText text, double least, params ReadOnlySpan<TextLimit> limits)
     {
+        ring = ring.Length <= MostCorners && IsConvex(ring) ? ring : ConvexRooms.Within(ring);
         var spots = Spots(ring).ToArray();
+        if (spots.Length == 0)
+        {
+            return null;
+        }
+
         TextLimit[] edges = [.. TextLimit.Round(ring), .. limits];
         var tries = Turns(ring).Select(turn => Largest(edges, spots, text.Text, turn))
             .Select(entry => entry with { Height = Math.Min(entry.Height, text.Height) })
@@ -62,12 +74,24 @@ internal static class TextRoom
         return height;
     }
 
-    /// <summary>Upright first, then along each edge, so that it reads from below or from the right.</summary>
-    private static IEnumerable<double> Turns(ImmutableArray<Point2> ring) =>
-    [
-        0,
-        .. ring.Select((corner, i) => Readable(ring[(i + 1) % ring.Length] - corner)).Where(turn => Math.Abs(turn) > 1),
-    ];
+    /// <summary>Upright first, then along each long edge, so that it reads from below or from the right.</summary>
+    internal static IEnumerable<double> Turns(ImmutableArray<Point2> ring)
+    {
+        var least = LeastEdge * Rings.Perimeter(ring);
+        return
+        [
+            0,
+            .. ring.Select((corner, i) => ring[(i + 1) % ring.Length] - corner).Where(edge => edge.Length > least)
+                .Select(Readable).Where(turn => Math.Abs(turn) > 1).Distinct(),
+        ];
+    }
+
+    /// <summary>Whether no corner bends inward by more than rounding.</summary>
+    private static bool IsConvex(ImmutableArray<Point2> ring)
+    {
+        Point2[] edges = [.. ring.Select((corner, i) => ring[(i + 1) % ring.Length] - corner)];
+        return Enumerable.Range(0, edges.Length).All(i => Point2.Cross(edges[i], edges[(i + 1) % edges.Length]) >= -1e-9 * edges[i].Length * edges[(i + 1) % edges.Length].Length);
+    }
 
     /// <summary>Turn of a text along a step, degrees, above -90 and not above 90.</summary>
     internal static double Readable(Point2 along)

@@ -55,9 +55,9 @@ public readonly record struct ClearBox(double WidthMm, double HeightMm)
         {
             var (before, corner, after) = (upright[(i + count - 1) % count], upright[i], upright[(i + 1) % count]);
             var along = (after - corner).Unit();
-            room = Cut(room, corner + (side * along.QuarterTurned()), along);
+            room = ConvexOutlines.LeftOf(room, corner + (side * along.QuarterTurned()), along);
             var inward = (along + (before - corner).Unit()).Unit();
-            room = Cut(room, corner + (hub * inward), -1 * inward.QuarterTurned());
+            room = ConvexOutlines.LeftOf(room, corner + (hub * inward), -1 * inward.QuarterTurned());
         }
 
         return room;
@@ -70,28 +70,6 @@ public readonly record struct ClearBox(double WidthMm, double HeightMm)
         var across = Point3.Cross(Point3.Cross(along, hubs[^1] - hubs[0]).Unit(), along);
         var turn = hubs.Average(hub => hub.Z) < (hubs[0].Z + hubs[1].Z) / 2 ? -1 : 1;
         return [.. hubs.Select(hub => turn * new Point2(Point3.Dot(hub - hubs[0], along), Point3.Dot(hub - hubs[0], across)))];
-    }
-
-    /// <summary>The part of a convex ring on the left of a line.</summary>
-    private static ImmutableArray<Point2> Cut(ImmutableArray<Point2> ring, Point2 on, Point2 along)
-    {
-        var kept = ImmutableArray.CreateBuilder<Point2>();
-        for (var i = 0; i < ring.Length; i++)
-        {
-            var (here, there) = (ring[i], ring[(i + 1) % ring.Length]);
-            var (left, next) = (Point2.Cross(along, here - on), Point2.Cross(along, there - on));
-            if (left >= 0)
-            {
-                kept.Add(here);
-            }
-
-            if (left * next < 0)
-            {
-                kept.Add(Point2.Between(here, there, left / (left - next)));
-            }
-        }
-
-        return kept.Count < 3 ? [] : kept.ToImmutable();
     }
 
     private static ClearBox Largest(ImmutableArray<Point2> room)

@@ -13,6 +13,9 @@ public sealed class RimLine
     // What bends less is no bend: rounding; radians.
     private const double NoBend = 1e-7;
 
+    // Places nearer than this along the rim are one: rounding; millimetres.
+    private const double Same = 1e-6;
+
     private RimLine(ImmutableArray<Point2> points, ImmutableArray<(int Stretch, int Index)> where, bool isClosed, double endBend)
     {
         (Points, Where, IsClosed) = (points, where, isClosed);
@@ -78,6 +81,9 @@ public sealed class RimLine
         return new RimLine([.. points], [.. where], isClosed: true, Bend(points[^2], begin, next)) { Up = up };
     }
 
+    /// <summary>A place along the rim brought to its first time round; what rounding puts at the very end is the beginning.</summary>
+    internal double Wrapped(double along) => along % Length is var at && at < Length - Same ? at : 0;
+
     /// <summary>The point so far along the rim.</summary>
     internal Point2 PointAt(double along)
     {
@@ -87,7 +93,7 @@ public sealed class RimLine
 
     /// <summary>The points from one place along the rim to another, both included.</summary>
     internal ImmutableArray<Point2> Between(double from, double to) =>
-        [PointAt(from), .. Enumerable.Range(0, Points.Length).Where(i => At[i] > from + 1e-6 && At[i] < to - 1e-6).Select(i => Points[i]), PointAt(to)];
+        [PointAt(from), .. Enumerable.Range(0, Points.Length).Where(i => At[i] > from + Same && At[i] < to - Same).Select(i => Points[i]), PointAt(to)];
 
     /// <summary>Radius of the tightest curve between two places, corners left out, millimetres; infinite where it is straight.</summary>
     /// <param name="from">Along the rim, millimetres.</param>

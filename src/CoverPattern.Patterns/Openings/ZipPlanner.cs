@@ -35,11 +35,11 @@ internal static class ZipPlanner
         ImmutableArray<ZipRun> zips =
         [
             .. Parts(opening.Wish).SelectMany(part => runs.Select((run, i) => new ZipRun(
-                string.Create(CultureInfo.InvariantCulture, $"{opening.Label}{part}z{i + 1}"), part, run.From % opening.Line.Length, run.To - run.From))),
+                string.Create(CultureInfo.InvariantCulture, $"{opening.Label}{part}z{i + 1}"), part, opening.Line.Wrapped(run.From), run.To - run.From))),
         ];
 
         // An end at a corner of the outline or where an arc ends needs no mark.
-        var marks = runs.SelectMany(run => new[] { run.From, run.To }).Select(at => at % opening.Line.Length).DistinctBy(at => Math.Round(at, 3))
+        var marks = runs.SelectMany(run => new[] { run.From, run.To }).Select(opening.Line.Wrapped).DistinctBy(at => Math.Round(at, 3))
             .Where(at => opening.Line.Points.Select((_, i) => i).All(i => Math.Abs(opening.Line.At[i] - at) > 1 || Math.Abs(opening.Line.Bends[i]) < RimSides.Corner));
         return opening with { Zips = zips, Region = opening.Region with { Marks = [.. opening.Region.Marks, .. marks.Order().Select(at => (at, EndPurpose))] } };
     }

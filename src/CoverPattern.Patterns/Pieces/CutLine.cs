@@ -125,25 +125,24 @@ internal static class CutLine
             return [Point2.Between(end, start, 0.5)];
         }
 
+        // Where cloth ends short of a line, as beside a zip, its edges meet wherever they cross: there is no corner to trim.
+        if (Math.Min(before.Allowance, after.Allowance) < 0 && (before.Allowance == after.Allowance || Math.Abs(turn) > StepTurnDegrees))
+        {
+            return [Lines.Meet(end, before.Along, start, after.Along)];
+        }
+
         var style = StyleOf(before, after);
         if (style == CornerStyle.Trimmed && CornerCut.IsTrimmed(turn))
         {
             return CornerCut.Trim(before, after, turn * Math.PI / 180);
         }
 
-        // Where cloth ends short of a line, as beside a zip, its edges meet wherever they cross.
-        var isShort = Math.Min(before.Allowance, after.Allowance) < 0 && (before.Allowance == after.Allowance || Math.Abs(turn) > StepTurnDegrees);
-        if (!isShort && IsStep(before.Allowance, after.Allowance, turn))
+        if (IsStep(before.Allowance, after.Allowance, turn))
         {
             return [end, start];
         }
 
         var tip = Lines.Meet(end, before.Along, start, after.Along);
-        if (isShort)
-        {
-            return [tip];
-        }
-
         var limit = (style == CornerStyle.Squared && CornerCut.IsSquared(turn) ? 1 : MitreLimit) * Math.Max(before.Allowance, after.Allowance);
         // Between two edges without allowance there is nothing to cut off, and no direction in which.
         if (turn < 0 || Point2.Distance(corner, tip) <= Math.Max(limit, LeastOutside))

@@ -72,7 +72,7 @@ internal static class StripPieces
             .Where(i => (line.At[i] > zip.From && line.At[i] < to) || (line.At[i] + line.Length > zip.From && line.At[i] + line.Length < to)).Sum(i => Math.Abs(line.Bends[i]));
         var count = Math.Max(1, (int)Math.Ceiling(turn / MostTurn));
         return Enumerable.Range(0, count).Select(i => (
-            zip with { From = (zip.From + (i * zip.LengthMm / count)) % line.Length, LengthMm = zip.LengthMm / count },
+            zip with { From = line.Wrapped(zip.From + (i * zip.LengthMm / count)), LengthMm = zip.LengthMm / count },
             zip.Label + (i == 0 ? string.Empty : string.Create(CultureInfo.InvariantCulture, $"-{i + 1}")) + "c"));
     }
 

@@ -127,6 +127,41 @@ public class ClosedOpeningTests
     }
 
     [Fact]
+    public void Sheet_OfSharpCornersWhereCornersAreTrimmed_EndsShortOfTheTeethAllRound()
+    {
+        var square = new OpeningOrder("F2.05", 0, 0, 0, IsCarried: true) { Size = (500, 400), HasLayers = true };
+        var job = Opened(Dome with { Seam = Dome.Seam with { Corners = CornerStyle.Trimmed } }, square, wish => wish with { Held = JoinKind.Zip, Sheet = "clear" });
+
+        Assert.Empty(SewingJobs.FaultsOf(job));
+        var file = SewnFile.Read(SewingJobs.PiecesText(job));
+        var sheet = file.Patterns.Single(pattern => pattern.Id == file.Pieces.Single(piece => piece.Label == "O1p").Pattern);
+
+        // Half a chain of 10 mm on every side.
+        Assert.Equal(490.0 * 390.0, FlatPoint.AreaOf(sheet.CutLine), 2.0);
+        Assert.Equal(4, sheet.CutLine.Count);
+    }
+
+    /// <summary>Wherever rounding puts the quarters of the rim, 600 mm above all: one began at its very end.</summary>
+    [Theory]
+    [InlineData(330)]
+    [InlineData(450)]
+    [InlineData(600)]
+    [InlineData(700)]
+    public void Strips_RoundACircleOfAnySize_AreEqual(double width)
+    {
+        var circle = new OpeningOrder("F2.02", 0, 0, 0, IsCarried: true) { Size = (width, width), Corner = width / 2, HasLayers = true };
+        var job = Opened(SewingJobs.Dome(new CoverSizes(2, 3, 3350, 23, 120, 0)), circle, wish => wish with { Held = JoinKind.Zip, Sheet = "clear", Strip = SewingJobs.Mm(80) });
+
+        Assert.Empty(SewingJobs.FaultsOf(job));
+        var file = SewnFile.Read(SewingJobs.PiecesText(job));
+        var strips = file.Pieces.Where(piece => piece.Label.EndsWith('c')).Select(piece => file.Patterns.First(pattern => pattern.Id == piece.Pattern).Runs[0].LengthMm).ToArray();
+
+        // One step of the drawn circle more or less on each, as in the test above.
+        Assert.Equal(4, strips.Length);
+        Assert.True(strips.Max() - strips.Min() < 3, string.Join(" ", strips));
+    }
+
+    [Fact]
     public void Strips_RoundACircle_AreFourThatTogetherGoRound()
     {
         var circle = new OpeningOrder("F2.05", 0, 0, 0, IsCarried: true) { Size = (460, 460), Corner = 230, HasLayers = true };
@@ -231,8 +266,7 @@ public class ClosedOpeningTests
     /// <summary>What was ordered; where seams cut the rim into more arcs, the joins are told by their place along it.</summary>
     private static FillOrder FillOf(Job job, OpeningOrder order, (string Letter, string Kind)[] parts, string? text)
     {
-        var cells = TrueOpening.CellsOf(TrueCover.Build(SewingJobs.OrderOf(job).Sizes), order).Values.SelectMany(list => list).ToArray();
-        var area = cells.Select(cell => cell.Whole).Distinct().Sum(face => face.Area) - cells.Sum(cell => cell.Area);
+        var area = TrueOpening.AreaOf(TrueCover.Build(SewingJobs.OrderOf(job).Sizes), order);
         return new FillOrder(parts, text is null ? [] : JoinsOf(text, order, job.Openings[0].Opens), area)
         {
             // Chords of the drawn curve leave a little out, two thirds of their rise along the rim; a corner moves with the grid.

@@ -10,6 +10,9 @@ namespace CoverPattern.Workshop.Tests.Sewing;
 /// <param name="AreaMm2">What the opening takes out.</param>
 internal sealed record FillOrder(IReadOnlyList<(string Letter, string Kind)> Parts, IReadOnlyList<string> Joins, double AreaMm2)
 {
+    /// <summary>Label of the opening.</summary>
+    internal string Label { get; init; } = "O1";
+
     // The shop's usual values, as the job's page tells them.
     internal double TurnUnder { get; init; } = 15;
 
@@ -27,11 +30,13 @@ internal sealed record FillOrder(IReadOnlyList<(string Letter, string Kind)> Par
     /// <summary>Zips as the shop's list tells them; null where it is not held to the pieces.</summary>
     internal IReadOnlyList<(string Part, double LengthMm)>? Zips { get; init; }
 
-    internal string JoinOf(string arc)
-    {
-        var number = arc.Contains('-', StringComparison.Ordinal) ? int.Parse(arc.Split('-')[1], CultureInfo.InvariantCulture) : 1;
-        return Joins[Math.Min(number, Joins.Count) - 1];
-    }
+    /// <summary>Whether an arc or piece is named for the opening.</summary>
+    internal bool Owns(string label) => OpeningOrder.IsNamedFor(label, Label);
+
+    internal string JoinOf(string arc) => Joins[Math.Min(NumberOf(arc), Joins.Count) - 1];
+
+    /// <summary>How many arcs of its rim there are up to this one.</summary>
+    internal static int NumberOf(string arc) => arc.Contains('-', StringComparison.Ordinal) ? int.Parse(arc.Split('-')[1], CultureInfo.InvariantCulture) : 1;
 
     /// <summary>Cloth of a part beyond the rim, by the table of the page on doors.</summary>
     internal double Beyond(string kind, string join) => (kind, join) switch

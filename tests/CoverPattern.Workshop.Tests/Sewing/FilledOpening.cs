@@ -13,9 +13,12 @@ internal sealed class FilledOpening(SewnFile file, FillOrder order)
     private readonly List<string> faults = [];
 
     /// <summary>Everything that does not fit; empty when the opening can be closed.</summary>
-    internal static IReadOnlyList<string> Faults(string text, FillOrder order)
+    internal static IReadOnlyList<string> Faults(string text, FillOrder order) => Faults(SewnFile.Read(text), order);
+
+    /// <summary>Everything that does not fit; empty when the opening can be closed.</summary>
+    internal static IReadOnlyList<string> Faults(SewnFile file, FillOrder order)
     {
-        var filled = new FilledOpening(SewnFile.Read(text), order);
+        var filled = new FilledOpening(file, order);
         filled.Hold();
         return filled.faults;
     }
@@ -26,7 +29,7 @@ internal sealed class FilledOpening(SewnFile file, FillOrder order)
         foreach (var (letter, kind) in order.Parts)
         {
             var own = letter == order.Parts[0].Letter ? string.Empty : letter;
-            var part = file.Pieces.Where(piece => patterns[piece.Pattern].Kind == kind && piece.Facets.Count == 0).ToArray();
+            var part = file.Pieces.Where(piece => patterns[piece.Pattern].Kind == kind && piece.Facets.Count == 0 && order.Owns(piece.Label)).ToArray();
             if (part.Length == 0)
             {
                 faults.Add($"There is no {kind}.");
@@ -44,7 +47,7 @@ internal sealed class FilledOpening(SewnFile file, FillOrder order)
     /// <summary>The runs along the rim by their arc, as cut.</summary>
     private Dictionary<string, (SewnRun Run, double Drawn)> Rims(Func<SewnPiece, bool> isMeant) => file.Pieces.Where(isMeant)
         .SelectMany(piece => piece.Runs.Select((run, i) => (run.Arc, Pattern: patterns[piece.Pattern], Index: i)))
-        .Where(entry => entry.Pattern.RunOf(entry.Index).Role == "rim" && entry.Arc[0] == 'O' && !IsMiddle(entry.Arc))
+        .Where(entry => entry.Pattern.RunOf(entry.Index).Role == "rim" && order.Owns(entry.Arc) && !IsMiddle(entry.Arc))
         .ToDictionary(entry => entry.Arc, entry => (entry.Pattern.RunOf(entry.Index), Drawn(entry.Pattern, entry.Index)));
 
     private static double Drawn(SewnPattern pattern, int run) => pattern.PathOf(run) is var path ? path.Skip(1).Select((point, i) => path[i].DistanceTo(point)).Sum() : 0;
@@ -79,7 +82,7 @@ internal sealed class FilledOpening(SewnFile file, FillOrder order)
         }
     }
 
-    private static bool IsMiddle(string arc) => arc.StartsWith("O1m", StringComparison.Ordinal);
+    private bool IsMiddle(string arc) => arc.StartsWith(order.Label + "m", StringComparison.Ordinal);
 
     private void HoldArea(string kind, SewnPiece[] part)
     {
@@ -113,7 +116,7 @@ internal sealed class FilledOpening(SewnFile file, FillOrder order)
         }
 
         var rim = Rims(piece => piece.Facets.Count > 0);
-        var middle = order.HasLeaves ? file.Pieces.SelectMany(piece => piece.Runs.Select((run, i) => (run.Arc, Length: Drawn(patterns[piece.Pattern], i)))).First(edge => edge.Arc == "O1m").Length : 0;
+        var middle = order.HasLeaves ? file.Pieces.SelectMany(piece => piece.Runs.Select((run, i) => (run.Arc, Length: Drawn(patterns[piece.Pattern], i)))).First(edge => edge.Arc == order.Label + "m").Length : 0;
         var zipped = middle + rim.Where(side => order.JoinOf(side.Key) == "zip").Sum(side => side.Value.Drawn);
         foreach (var part in order.Parts)
         {

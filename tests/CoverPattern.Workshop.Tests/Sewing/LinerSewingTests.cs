@@ -27,7 +27,7 @@ public class LinerSewingTests
     public static IEnumerable<object[]> Names() => Planted.Keys.Select(name => new object[] { name });
 
     [Fact]
-    public void Faults_PlainLiner_None() => Assert.Empty(SewingUp.Faults(TwoShells.Liner(GoodText), SewingJobs.OrderOf(Inner(Dome, 50))));
+    public void Faults_PlainLiner_None() => Assert.Empty(SewingUp.Faults(TwoShells.Liner(GoodText), SewingJobs.OrderOf(SewingJobs.Inner(Lined(Dome)))));
 
     [Theory]
     [MemberData(nameof(Names))]
@@ -35,7 +35,7 @@ public class LinerSewingTests
     {
         var (change, found) = Planted[name];
 
-        var faults = SewingUp.Faults(TwoShells.Liner(PlantedFaults.Plant(GoodText, change)), SewingJobs.OrderOf(Inner(Dome, 50)));
+        var faults = SewingUp.Faults(TwoShells.Liner(PlantedFaults.Plant(GoodText, change)), SewingJobs.OrderOf(SewingJobs.Inner(Lined(Dome))));
 
         Assert.Contains(faults, fault => fault.Contains(found, StringComparison.OrdinalIgnoreCase));
     }
@@ -43,7 +43,7 @@ public class LinerSewingTests
     [Fact]
     public void Faults_AnotherGap_Found() =>
         // A tenth of a millimetre more gap is 0.003 % of the radius: a strut of 1.5 m is 0.04 mm shorter.
-        Assert.NotEmpty(SewingUp.Faults(TwoShells.Liner(SewingJobs.PiecesText(Lined(Dome, gap: 50.3))), SewingJobs.OrderOf(Inner(Dome, 50))));
+        Assert.NotEmpty(SewingUp.Faults(TwoShells.Liner(SewingJobs.PiecesText(Lined(Dome, gap: 50.3))), SewingJobs.OrderOf(SewingJobs.Inner(Lined(Dome)))));
 
     [Fact]
     public void Cover_WithAndWithoutLiner_IsTheSame() =>
@@ -61,7 +61,7 @@ public class LinerSewingTests
         {
             var dome = SewingJobs.Dome(entry.Sizes);
             var job = dome with { Covers = entry.Covers, Panels = entry.Form == PanelForm.Facets ? [] : [new PanelWish(entry.Form)], Cloths = [.. dome.Cloths.Select(cloth => cloth with { RollWidth = SewingJobs.Mm(6000) })] };
-            Assert.Empty(SewingUp.Faults(TwoShells.Liner(SewingJobs.PiecesText(Lined(job, entry.Gap, entry.Hem))), SewingJobs.OrderOf(Inner(job, entry.Gap, entry.Hem))));
+            Assert.Empty(SewingUp.Faults(TwoShells.Liner(SewingJobs.PiecesText(Lined(job, entry.Gap, entry.Hem))), SewingJobs.OrderOf(SewingJobs.Inner(Lined(job, entry.Gap, entry.Hem)))));
         });
 
     [Fact]
@@ -75,7 +75,7 @@ public class LinerSewingTests
 
         var text = TwoShells.Liner(SewingJobs.PiecesText(job));
 
-        Assert.Empty(OpenedCover.Faults(text, SewingJobs.OrderOf(Inner(Dome, 50)), order));
+        Assert.Empty(OpenedCover.Faults(text, SewingJobs.OrderOf(SewingJobs.Inner(Lined(Dome))), order));
         // By hand: ring 3 of a 3V 5/8 has ten hubs and so ten struts; each is one zip with two sides.
         Assert.Equal(20, SewnFile.Read(text).Pieces.Sum(piece => SewnFile.Read(text).Patterns.Single(pattern => pattern.Id == piece.Pattern).Runs.Count(run => run.MakeUp == "liner zip")));
     }
@@ -95,7 +95,7 @@ public class LinerSewingTests
 
         // 20 mm beyond the clear distance, about the pipe's middle line, which stands where the cover has it, the ease taken back.
         var hole = pipe.Cylinder(cover, 75 + 150 + 20) with { Middle = 1 / 1.003 * TrueOpening.MiddleOf(cover, pipe.Cylinder(cover, 1)) };
-        Assert.Empty(OpenedCover.Faults(TwoShells.Liner(text), SewingJobs.OrderOf(Inner(Dome, 50)), hole));
+        Assert.Empty(OpenedCover.Faults(TwoShells.Liner(text), SewingJobs.OrderOf(SewingJobs.Inner(Lined(Dome))), hole));
         Assert.Empty(PipedCover.Faults(TwoShells.Cover(text), SewingJobs.OrderOf(Dome), pipe));
     }
 
@@ -114,19 +114,4 @@ public class LinerSewingTests
     }
 
     private static Job Lined(Job job, double gap = 50, double hem = 50) => job with { Liner = new LinerWish("canvas", SewingJobs.Mm(gap), SewingJobs.Mm(hem)) { Margin = SewingJobs.Mm(30) } };
-
-    /// <summary>The liner as an order of its own, in the tests' numbers: below the cover by the gap, and never among the tubes.</summary>
-    private static Job Inner(Job job, double gap, double hem = 50)
-    {
-        var standOff = Math.Min(job.StandOff.TubeRadius.Millimetres - gap, -job.StandOff.TubeRadius.Millimetres);
-        return job with
-        {
-            StandOff = new StandOffWish(SewingJobs.Mm(standOff), SewingJobs.Mm(standOff), SewingJobs.Mm(0)),
-            Ease = 0,
-            Skirt = new SkirtWish(SewingJobs.Mm(-hem)),
-            Hem = new HemWish(SewingJobs.Mm(25), SewingJobs.Mm(12)),
-            Seam = new SeamWish(MakeUp.Of(MakeUpForm.Plain, SewingJobs.Mm(15)) with { Name = "liner plain" }),
-            Marks = new MarkWish(TieRule.Every, SewingJobs.Mm(0), HubPatchPlace.None, default, default),
-        };
-    }
 }

@@ -4,7 +4,7 @@ using System.Linq;
 
 namespace CoverPattern.Workshop.Tests.Sewing;
 
-/// <summary>Sews up a cover with one opening of any outline, from pieces.json alone: rims, partners, sheet, areas.</summary>
+/// <summary>Sews up a cover with openings of any outline, from pieces.json alone: rims, partners, sheets, areas.</summary>
 internal sealed class OpenedCover
 {
     private const double AreaShare = 1e-6;
@@ -17,7 +17,7 @@ internal sealed class OpenedCover
     private const double OnOutline = 0.03;
 
     private readonly SewnFile file;
-    private readonly OpeningOrder order;
+    private readonly IReadOnlyList<OpeningOrder> orders;
     private readonly TrueCover cover;
     private readonly Dictionary<string, SewnPattern> patterns;
     private readonly Dictionary<string, SewnPiece> pieces;
@@ -26,21 +26,25 @@ internal sealed class OpenedCover
     private readonly List<LaidFacet> laid = [];
     private readonly List<string> faults = [];
 
-    private OpenedCover(SewnFile file, SewingOrder ordered, OpeningOrder order)
+    private OpenedCover(SewnFile file, TrueCover cover, IReadOnlyList<OpeningOrder> orders)
     {
-        (this.file, this.order, cover) = (file, order, TrueCover.Build(ordered.Sizes));
+        (this.file, this.orders, this.cover) = (file, orders, cover);
         patterns = file.Patterns.ToDictionary(pattern => pattern.Id);
         pieces = file.Pieces.ToDictionary(piece => piece.Label);
-        cells = TrueOpening.CellsOf(cover, order);
+        cells = TrueOpening.CellsOf(cover, orders);
 
         // A chord this near to its arc crosses a line farther along it the flatter it comes.
         onCover = Math.Max(Tolerances.OnCover, OnOutline / cells.Values.SelectMany(list => list).Min(cell => cell.Steepness));
     }
 
     /// <summary>Everything that does not fit; empty when the cover can be sewn.</summary>
-    internal static IReadOnlyList<string> Faults(string text, SewingOrder cover, OpeningOrder order)
+    internal static IReadOnlyList<string> Faults(string text, SewingOrder order, params IReadOnlyList<OpeningOrder> openings) =>
+        Faults(SewnFile.Read(text), TrueCover.Build(order.Sizes), openings);
+
+    /// <summary>Everything that does not fit; empty when the cover can be sewn.</summary>
+    internal static IReadOnlyList<string> Faults(SewnFile file, TrueCover cover, IReadOnlyList<OpeningOrder> openings)
     {
-        var opened = new OpenedCover(SewnFile.Read(text), cover, order);
+        var opened = new OpenedCover(file, cover, openings);
         foreach (var piece in opened.file.Pieces.Where(piece => piece.Facets.Count > 0))
         {
             opened.Lay(piece);
@@ -127,7 +131,7 @@ internal sealed class OpenedCover
             var (run, sewn) = (pattern.RunOf(i), piece.Runs[i]);
             if (sewn.Partner is null)
             {
-                if (run.Role == "seam" || (run.Role == "rim" && order.IsJoined && !order.IsFree(sewn.Arc)))
+                if (run.Role == "seam" || (run.Role == "rim" && OwnerOf(sewn.Arc) is { IsJoined: true } owner && !owner.IsFree(sewn.Arc)))
                 {
                     faults.Add($"{piece.Label} run {i} ({sewn.Arc}) has no partner.");
                 }
@@ -145,7 +149,11 @@ internal sealed class OpenedCover
             var (path, otherPath) = (pattern.PathOf(i), patterns[other.Pattern].PathOf(sewn.PartnerRun));
             var isRing = pattern.Kind == "windowRing" || patterns[other.Pattern].Kind == "windowRing";
             HoldLengths($"{sewn.Arc} between {piece.Label} and {other.Label}:", (run, path), (opposite, isRing ? [.. otherPath.Reverse()] : otherPath));
-            HoldMarks($"{sewn.Arc} between {piece.Label} and {other.Label}:", (pattern, i, run), (patterns[other.Pattern], sewn.PartnerRun), isRing);
+            if (OwnerOf(sewn.Arc) is not { IsSetByMarks: true })
+            {
+                HoldMarks($"{sewn.Arc} between {piece.Label} and {other.Label}:", (pattern, i, run), (patterns[other.Pattern], sewn.PartnerRun), isRing);
+            }
+
             if (run.Role == "seam" && piece.Facets.Count > 0)
             {
                 HoldPlace(piece, path, other, otherPath, sewn.Arc);
@@ -206,16 +214,16 @@ internal sealed class OpenedCover
             var pattern = patterns[piece.Pattern];
             foreach (var i in Enumerable.Range(0, piece.Runs.Count).Where(i => pattern.RunOf(i).Role == "rim"))
             {
-                var path = pattern.PathOf(i);
-                if (!(Math.Abs(pattern.RunOf(i).AllowanceMm - order.TurnUnder) <= Tolerances.SamePlace))
+                var (path, arc) = (pattern.PathOf(i), piece.Runs[i].Arc);
+                if (!orders.Any(order => order.Owns(arc) && Math.Abs(pattern.RunOf(i).AllowanceMm - order.TurnUnder) <= Tolerances.SamePlace))
                 {
-                    faults.Add($"{piece.Label}: the rim has {pattern.RunOf(i).AllowanceMm} mm to turn under.");
+                    faults.Add($"{piece.Label}: the rim {arc} has {pattern.RunOf(i).AllowanceMm} mm to turn under.");
                 }
 
-                SpacePoint?[] lifted = [.. path.Select(point => OnRim(piece, point))];
+                SpacePoint?[] lifted = [.. path.Select(point => OnRim(piece, point, arc))];
                 if (lifted.Any(point => point is null))
                 {
-                    faults.Add($"{piece.Label}: a point of the rim is on none of its facets, or off the outline.");
+                    faults.Add($"{piece.Label}: a point of the rim {arc} is on none of its facets, or off the outline.");
                     continue;
                 }
 
@@ -242,11 +250,11 @@ internal sealed class OpenedCover
     private static double Off(SpacePoint from, SpacePoint to, SpacePoint point) => from.DistanceTo(point) + to.DistanceTo(point) - from.DistanceTo(to);
 
     /// <summary>A point of a rim in space; null when it is not on the outline in any facet of the piece that has it.</summary>
-    private SpacePoint? OnRim(SewnPiece piece, FlatPoint point) => laid
-        .Where(facet => facet.Piece == piece && facet.Cell.Plane.Count > 0)
+    private SpacePoint? OnRim(SewnPiece piece, FlatPoint point, string arc) => laid
+        .Where(facet => facet.Piece == piece)
         .Where(facet => facet.Pattern.Facets[facet.Facet].Any(corner => corner.DistanceTo(point) <= Tolerances.SamePlace) || facet.Pattern.Cutouts.Any(cutout => cutout.Rim.Contains(point)))
         .Select(facet => (Lifted: facet.Way.Lift(point), facet.Cell))
-        .Where(entry => Math.Abs(order.Beyond(entry.Cell.ToPlane(entry.Lifted))) <= OnOutline)
+        .Where(entry => entry.Cell.OffOutline(entry.Lifted, arc) <= OnOutline)
         .Select(entry => (SpacePoint?)entry.Lifted).FirstOrDefault();
 
     /// <summary>Cloth and sheet: each sums to what it has to cover.</summary>
@@ -254,18 +262,19 @@ internal sealed class OpenedCover
     {
         var cloth = file.Pieces.Where(piece => piece.Facets.Count > 0).Select(piece => patterns[piece.Pattern]).ToArray();
         Hold("cloth", cloth, cells.Values.SelectMany(list => list).Sum(cell => cell.Area));
-        if (order.Lap is { } lap)
+        foreach (var order in orders.Where(order => order.Lap is not null))
         {
-            var sheets = file.Pieces.Where(piece => patterns[piece.Pattern].Kind == order.FillKind).Select(piece => patterns[piece.Pattern]).ToArray();
-            Hold("sheet", sheets, cover.Faces.Values.Sum(face => face.Area) - AreaOf(cells) - (order.Hole is { } hole ? cover.Faces.Values.Sum(face => face.Area) - AreaOf(TrueOpening.CellsOf(cover, hole)) : order.HoleArea));
-            if (sheets.Any(sheet => sheet.Runs.Any(run => !(Math.Abs(run.AllowanceMm - lap) <= Tolerances.SamePlace))))
+            var sheets = file.Pieces.Where(piece => order.Owns(piece.Label) && patterns[piece.Pattern].Kind == order.FillKind).Select(piece => patterns[piece.Pattern]).ToArray();
+            Hold($"sheet {order.Label}", sheets, TrueOpening.AreaOf(cover, order) - (order.Hole is { } hole ? TrueOpening.AreaOf(cover, hole) : order.HoleArea));
+            if (sheets.Any(sheet => sheet.Runs.Any(run => !(Math.Abs(run.AllowanceMm - order.Lap!.Value) <= Tolerances.SamePlace))))
             {
                 faults.Add("a sheet does not reach beyond the rim by its lap.");
             }
         }
     }
 
-    private static double AreaOf(Dictionary<string, List<TrueCell>> cells) => cells.Values.SelectMany(list => list).Sum(cell => cell.Area);
+    /// <summary>The opening to whose rim an arc belongs.</summary>
+    private OpeningOrder? OwnerOf(string arc) => orders.FirstOrDefault(order => order.Owns(arc));
 
     private void Hold(string what, SewnPattern[] sewn, double truth)
     {

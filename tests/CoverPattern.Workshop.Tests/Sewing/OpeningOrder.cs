@@ -10,11 +10,27 @@ namespace CoverPattern.Workshop.Tests.Sewing;
 /// <param name="IsCarried">Whether it has its exact size along the cloth; else it is seen square to the facet.</param>
 internal sealed record OpeningOrder(string Facet, double Right, double Up, double Turned, bool IsCarried)
 {
+    /// <summary>What the arcs of its rim begin with; empty where it is the only opening.</summary>
+    internal string Label { get; init; } = string.Empty;
+
+    /// <summary>Whether an arc is a part of its rim, or of what fills it.</summary>
+    internal bool Owns(string arc) => Label.Length == 0 || IsNamedFor(arc, Label);
+
+    /// <summary>Whether a label goes on behind that of an opening: "O1-2" and "O1p" for O1, but not "O12".</summary>
+    internal static bool IsNamedFor(string label, string opening) =>
+        label.StartsWith(opening, StringComparison.Ordinal) && !(label.Length > opening.Length && char.IsDigit(opening[^1]) && char.IsDigit(label[opening.Length]));
+
     /// <summary>Width and height of the box that it fills.</summary>
     internal required (double Width, double Height) Size { get; init; }
 
     /// <summary>Radius of its corners; half of both for a circle, 0 for a rectangle.</summary>
     internal double Corner { get; init; }
+
+    /// <summary>Whether only its upper corners are round, as those of an arch.</summary>
+    internal bool IsArch { get; init; }
+
+    /// <summary>Whether its ring is one drawing for all facets, turned on each until its marks meet: its way round does not begin where the rim's does.</summary>
+    internal bool IsSetByMarks { get; init; }
 
     internal double TurnUnder { get; init; } = 15;
 
@@ -46,15 +62,22 @@ internal sealed record OpeningOrder(string Facet, double Right, double Up, doubl
     internal bool IsJoined => Lap is not null || HasLayers;
 
     /// <summary>Area of the outline in its plane.</summary>
-    internal double Area => (Size.Width * Size.Height) - ((4 - Math.PI) * Corner * Corner);
+    internal double Area => (Size.Width * Size.Height) - ((4 - Math.PI) * Corner * Corner / (IsArch ? 2 : 1));
 
     /// <summary>Distance of a point of the opening's plane from its outline; negative inside.</summary>
     internal double Beyond(FlatPoint point)
     {
         var (sin, cos) = Math.SinCos(Turned * Math.PI / 180);
         var own = new FlatPoint((cos * point.X) + (sin * point.Y), (cos * point.Y) - (sin * point.X));
-        var (x, y) = (Math.Abs(own.X) - (Size.Width / 2) + Corner, Math.Abs(own.Y) - (Size.Height / 2) + Corner);
-        return new FlatPoint(Math.Max(x, 0), Math.Max(y, 0)).Length + Math.Min(Math.Max(x, y), 0) - Corner;
+        var spring = (Size.Height / 2) - Corner;
+        if (IsArch && own.Y > spring)
+        {
+            return new FlatPoint(own.X, own.Y - spring).Length - Corner;
+        }
+
+        var corner = IsArch ? 0 : Corner;
+        var (x, y) = (Math.Abs(own.X) - (Size.Width / 2) + corner, (IsArch ? -own.Y : Math.Abs(own.Y)) - (Size.Height / 2) + corner);
+        return new FlatPoint(Math.Max(x, 0), Math.Max(y, 0)).Length + Math.Min(Math.Max(x, y), 0) - corner;
     }
 
     /// <summary>The point of the outline in a direction from its middle: halved until nothing is left.</summary>

@@ -132,7 +132,7 @@ internal sealed class PieceLifter
         {
             "fold" => piece.Facets,
             "hem" => [],
-            _ => piece.Runs[run].Partner is { } partner ? pieces[partner].Facets : [],
+            _ => piece.Runs[run].Partner is { } partner && pieces.TryGetValue(partner, out var other) ? other.Facets : [],
         };
         return truth.Neighbour is null || beyond.Contains(truth.Neighbour)
             ? null

@@ -16,9 +16,14 @@ internal static class PipedCover
     /// <summary>Everything that does not fit, cover and patch included; empty when all can be sewn.</summary>
     internal static IReadOnlyList<string> Faults(string text, SewingOrder order, PipeOrder pipe)
     {
-        var cover = TrueCover.Build(order.Sizes);
-        var file = SewnFile.Read(text);
-        List<string> faults = [.. OpenedCover.Faults(text, order, pipe.Opening(cover))];
+        var (file, cover) = (SewnFile.Read(text), TrueCover.Build(order.Sizes));
+        return [.. OpenedCover.Faults(file, cover, [pipe.Opening(cover)]), .. OfPipe(file, cover, pipe)];
+    }
+
+    /// <summary>Everything that does not fit in what is sewn round one pipe.</summary>
+    internal static IEnumerable<string> OfPipe(SewnFile file, TrueCover cover, PipeOrder pipe)
+    {
+        var faults = new List<string>();
         var patterns = file.Patterns.ToDictionary(pattern => pattern.Id);
         foreach (var (kind, count) in new[] { ("pipePatch", 1), ("pipeSleeve", 1), ("pipeFlap", 2) })
         {
@@ -176,7 +181,7 @@ internal static class PipedCover
             yield break;
         }
 
-        var truth = cover.Faces.Values.Sum(face => face.Area) - TrueOpening.CellsOf(cover, pipe.Cylinder(cover, pipe.Radius + pipe.Gap + pipe.ClosingFlap)).Values.SelectMany(list => list).Sum(cell => cell.Area);
+        var truth = TrueOpening.AreaOf(cover, pipe.Cylinder(cover, pipe.Radius + pipe.Gap + pipe.ClosingFlap));
         var pattern = file.Patterns.Single(one => one.Id == closing.Pattern);
         var area = FlatPoint.AreaOf(pattern.SewLine);
 

@@ -91,15 +91,15 @@ internal sealed class RoofFaults(SewnFile file, TrueCover cover, IReadOnlySet<st
         }
 
         // At its end it is sewn to the flap of the strut that starts there.
-        var next = sides.FirstOrDefault(other => edges.Any(beside => beside.Roof == FacetOf(other) && Wall(other) is { } wall && beside.Wall == FacetOf(wall) && beside.From.DistanceTo(edge.To) <= SameCorner));
+        var next = sides.FirstOrDefault(other => edges.Any(behind => behind.Roof == FacetOf(other) && Wall(other) is { } wall && behind.Wall == FacetOf(wall) && behind.From.DistanceTo(edge.To) <= SameCorner));
         var end = flap.Runs[(upper + 3) % 4];
-        if (next is null || end.Partner != next.Arc + "f" || pieces[end.Partner].Runs[end.PartnerRun].Partner != flap.Label)
+        if (next is null || end.Partner != next.Arc + "f" || !pieces.TryGetValue(end.Partner, out var beside) || beside.Runs[end.PartnerRun].Partner != flap.Label)
         {
             yield return $"its flap is sewn to {end.Partner}, not to that of {next?.Arc}.";
             yield break;
         }
 
-        var (here, there) = (pattern.Runs[(upper + 3) % 4].LengthMm, patterns[pieces[end.Partner].Pattern].Runs[end.PartnerRun].LengthMm);
+        var (here, there) = (pattern.Runs[(upper + 3) % 4].LengthMm, patterns[beside.Pattern].Runs[end.PartnerRun].LengthMm);
         if (!(Math.Abs(here - there) <= Tolerances.PartnerLength))
         {
             yield return FormattableString.Invariant($"{here} mm of flap are sewn to {there} mm.");

@@ -50,7 +50,7 @@ internal static class SewingJobs
     /// <param name="job">Its frame is the icosahedron with a corner up unless another is given.</param>
     /// <param name="frame">The frame in the tests' own numbers.</param>
     internal static SewingOrder OrderOf(Job job, TrueMesh? frame = null) => new(
-        new CoverSizes(job.Frame.Frequency, job.Frame.Rows, job.Frame.Size.Millimetres, job.StandOff.TubeRadius.Millimetres, job.Skirt.Drop.Millimetres, job.Ease) { Base = BaseOf(job), Frame = frame },
+        new CoverSizes(job.Frame.Frequency, job.Frame.Rows, job.Frame.Size.Millimetres, Math.Max(job.StandOff.TubeRadius.Millimetres, job.StandOff.HubHeight.Millimetres) + job.StandOff.Padding.Millimetres, job.Skirt.Drop.Millimetres, job.Ease) { Base = BaseOf(job), Frame = frame },
         FormOf(job.Seam.MakeUp),
         job.Seam.MakeUp.Width.Millimetres,
         job.Hem.Depth.Millimetres + job.Hem.TurnUnder.Millimetres + (job.Hem.Fitting?.Millimetres ?? 0),
@@ -79,6 +79,24 @@ internal static class SewingJobs
             wish.Right.Millimetres,
             wish.Up.Millimetres)))],
     };
+
+    /// <summary>The liner of a job as an order of its own, in the tests' numbers: below the cover by the gap, and never among tubes and hubs.</summary>
+    internal static Job Inner(Job job)
+    {
+        var (stand, liner) = (job.StandOff, job.Liner!);
+        var proud = Math.Max(stand.TubeRadius.Millimetres, stand.HubHeight.Millimetres);
+        var standOff = Mm(Math.Min(proud + stand.Padding.Millimetres - liner.Gap.Millimetres, -proud));
+        return job with
+        {
+            StandOff = new StandOffWish(standOff, standOff, Mm(0)),
+            Ease = 0,
+            Skirt = new SkirtWish(Mm(-liner.Hem.Millimetres)),
+            Hem = new HemWish(Mm(25), Mm(12)),
+            Seam = new SeamWish(MakeUp.Of(MakeUpForm.Plain, Mm(15)) with { Name = "liner plain" }),
+            Marks = new MarkWish(TieRule.Every, Mm(0), HubPatchPlace.None, default, default),
+            Windows = [],
+        };
+    }
 
     private static string FormOf(MakeUp makeUp) => makeUp.Form switch
     {

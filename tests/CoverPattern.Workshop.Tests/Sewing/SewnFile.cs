@@ -32,6 +32,14 @@ internal sealed record SewnFile(IReadOnlyList<SewnPattern> Patterns, IReadOnlyLi
     /// <summary>Round patches over hubs and under clips.</summary>
     internal IReadOnlyList<SewnPatch> Patches { get; init; } = [];
 
+    /// <summary>Some of the pieces, with their patterns.</summary>
+    internal SewnFile Only(Func<SewnPiece, bool> isMeant)
+    {
+        SewnPiece[] pieces = [.. Pieces.Where(isMeant)];
+        var used = pieces.Select(piece => piece.Pattern).ToHashSet(StringComparer.Ordinal);
+        return new SewnFile([.. Patterns.Where(pattern => used.Contains(pattern.Id))], pieces);
+    }
+
     /// <summary>The pieces that lie on the frame, with nothing but their outlines: what was there before any window.</summary>
     internal SewnFile Shell()
     {

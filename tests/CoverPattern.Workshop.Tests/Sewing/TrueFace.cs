@@ -13,6 +13,9 @@ namespace CoverPattern.Workshop.Tests.Sewing;
 internal sealed record TrueFace(
     string Label, IReadOnlyList<SpacePoint> Corners, IReadOnlyList<TrueEdge> Edges, SpacePoint Outward, SpacePoint Round, SpacePoint Centre)
 {
+    /// <summary>Corners before clipping: places on a facet are told from the middle of the whole.</summary>
+    internal IReadOnlyList<SpacePoint> Uncut { get; init; } = [];
+
     internal bool IsSkirt => Label.EndsWith('k');
 
     /// <summary>How far the corners of a face of more than three lie off one plane, millimetres: as far off may cloth lie that was cut plane.</summary>

@@ -9,24 +9,27 @@ internal static class TrueOpening
 {
     private const int Samples = 400;
 
-    /// <summary>For every face of the cover the cells that are left of it; faces taken out have none.</summary>
-    internal static Dictionary<string, List<TrueCell>> CellsOf(TrueCover cover, OpeningOrder order)
+    /// <summary>For every face of the cover the cells that openings apart from each other leave of it; faces taken out have none.</summary>
+    internal static Dictionary<string, List<TrueCell>> CellsOf(TrueCover cover, params IReadOnlyList<OpeningOrder> orders)
     {
-        var planes = order.IsCarried ? Carried(cover, order) : Seen(cover, order);
-        return cover.Faces.Values.ToDictionary(
-            face => face.Label,
-            face => planes.TryGetValue(face.Label, out var plane) ? Cut(face, plane, order) : [new TrueCell(face, face.Area, [], face)],
-            StringComparer.Ordinal);
+        var seen = orders.SelectMany(order => (order.IsCarried ? Carried(cover, order) : Seen(cover, order)).Select(plane => new SeenFace(order, plane.Value, cover.Faces[plane.Key])))
+            .ToLookup(plane => plane.Face.Label, StringComparer.Ordinal);
+        return cover.Faces.Values.ToDictionary(face => face.Label, face => Cut(face, [.. seen[face.Label]]), StringComparer.Ordinal);
     }
+
+    /// <summary>Whether a corner of the cover lies inside an opening that is carried.</summary>
+    internal static bool HoldsCorner(TrueCover cover, OpeningOrder order) => Carried(cover, order).Values.Any(plane => plane.Any(corner => order.Beyond(corner) < 0));
+
+    /// <summary>What one opening takes out of the cover, square millimetres.</summary>
+    internal static double AreaOf(TrueCover cover, OpeningOrder order) =>
+        cover.Faces.Values.Sum(face => face.Area) - CellsOf(cover, order).Values.SelectMany(list => list).Sum(cell => cell.Area);
 
     private static FlatPoint[] AnchorOf(TrueCover cover, OpeningOrder order)
     {
         var face = cover.Faces[order.Facet];
         var up = face.Outward.Cross(face.Round);
-        var corners = face.Corners;
-        double[] facing = [corners[1].DistanceTo(corners[2]), corners[2].DistanceTo(corners[0]), corners[0].DistanceTo(corners[1])];
-        var middle = (1 / facing.Sum()) * ((facing[0] * corners[0]) + (facing[1] * corners[1]) + (facing[2] * corners[2]));
-        return [.. corners.Select(corner => new FlatPoint((corner - middle).Dot(face.Round) - order.Right, (corner - middle).Dot(up) - order.Up))];
+        var middle = WindowShop.Incentre(face.Uncut);
+        return [.. face.Corners.Select(corner => new FlatPoint((corner - middle).Dot(face.Round) - order.Right, (corner - middle).Dot(up) - order.Up))];
     }
 
     /// <summary>Faces laid out one beside the other as far as the outline reaches.</summary>
@@ -40,7 +43,7 @@ internal static class TrueOpening
             for (var i = 0; i < plane.Length; i++)
             {
                 var (from, to) = (plane[i], plane[(i + 1) % plane.Length]);
-                if (face.Edges[i].Neighbour is { } beyond && !planes.ContainsKey(beyond) && Along(from, to).Any(point => order.Beyond(point) < 0))
+                if (face.Edges[i].Neighbour is { } beyond && !planes.ContainsKey(beyond) && Shares(share => order.Beyond(from + (share * (to - from)))).Any(share => order.Beyond(from + (share * (to - from))) < 0))
                 {
                     planes.Add(beyond, Unfolded(cover.Faces[beyond], (face.Corners[i], face.Corners[(i + 1) % plane.Length]), (from, to)));
                     next.Enqueue(beyond);
@@ -94,51 +97,69 @@ internal static class TrueOpening
             StringComparer.Ordinal);
     }
 
-    private static List<TrueCell> Cut(TrueFace face, FlatPoint[] plane, OpeningOrder order)
+    private static List<TrueCell> Cut(TrueFace face, SeenFace[] seen)
     {
-        var gates = Enumerable.Range(0, plane.Length).SelectMany(i => Crossings(plane[i], plane[(i + 1) % plane.Length], order).Select(entry => (Edge: i, entry.Share, entry.Leaves))).ToArray();
-        var squeeze = FlatPoint.AreaOf(plane) / face.Area;
-        if (gates.Length == 0)
+        var count = face.Corners.Count;
+        var gates = (
+            from edge in Enumerable.Range(0, count)
+            from plane in seen
+            from gate in Crossings(plane.Plane[edge], plane.Plane[(edge + 1) % count], plane.Order)
+            select new Gate(plane, edge, gate.Share, gate.Leaves)).OrderBy(gate => gate.Edge).ThenBy(gate => gate.Share).ToArray();
+        var holes = seen.Where(plane => gates.All(gate => gate.Of != plane) && IsInside([.. plane.Plane], default) && plane.Order.Beyond(default) < 0 && plane.Order.Beyond(plane.Plane[0]) > 0).ToArray();
+        if (gates.Length > 0)
         {
-            var isInside = order.Beyond(plane[0]) < 0;
-            var hole = !isInside && IsInside(plane, default) && order.Beyond(default) < 0 ? order.Area : 0;
-            return isInside ? [] : [new TrueCell(face, face.Area - (hole / squeeze), plane, face)];
+            var (cells, left) = (new List<TrueCell>(), Enumerable.Range(0, gates.Length).Where(i => gates[i].Leaves).ToList());
+            while (left.Count > 0)
+            {
+                cells.Add(WithoutHoles(Cell(face, seen, gates, left), holes));
+            }
+
+            return cells;
         }
 
-        return [.. Enumerable.Range(0, gates.Length).Where(i => gates[i].Leaves).Select(i => Cell(face, plane, order, gates, i, squeeze))];
+        return seen.Any(plane => plane.Order.Beyond(plane.Plane[0]) < 0) ? [] : [WithoutHoles((new TrueCell(face, face.Area, seen, face), face.Corners), holes)];
     }
 
-    /// <summary>From where the border leaves the opening on to where it comes to it again, and back along the rim.</summary>
-    private static TrueCell Cell(TrueFace face, FlatPoint[] plane, OpeningOrder order, (int Edge, double Share, bool Leaves)[] gates, int start, double squeeze)
+    /// <summary>A cell less the openings that lie wholly inside it.</summary>
+    private static TrueCell WithoutHoles((TrueCell Cell, IReadOnlyList<SpacePoint> Ring) cut, SeenFace[] holes) => cut.Cell with
     {
-        var (from, to) = (gates[start], gates[(start + 1) % gates.Length]);
-        var count = plane.Length;
-        int[] between = [.. Enumerable.Range(1, count).Select(step => (from.Edge + step) % count).TakeWhile((corner, i) => i == 0 ? from.Edge != to.Edge || to.Share < from.Share : ((corner + count - 1) % count) != to.Edge)];
-        SpacePoint On((int Edge, double Share, bool Leaves) gate) => face.Corners[gate.Edge] + (gate.Share * (face.Corners[(gate.Edge + 1) % count] - face.Corners[gate.Edge]));
-        FlatPoint At((int Edge, double Share, bool Leaves) gate) => plane[gate.Edge] + (gate.Share * (plane[(gate.Edge + 1) % count] - plane[gate.Edge]));
-        var (begin, end) = (Math.Atan2(At(to).Y, At(to).X), Math.Atan2(At(from).Y, At(from).X));
-        var sweep = begin - end < 0 ? begin - end + (2 * Math.PI) : begin - end;
-        FlatPoint[] border = [At(from), .. between.Select(corner => plane[corner]), At(to)];
-        var rim = Enumerable.Range(1, (10 * Samples) - 1).Select(i => order.OnOutline(begin - (sweep * i / (10 * Samples))));
-        var own = face with { Corners = [On(from), .. between.Select(corner => face.Corners[corner]), On(to)] };
-        double Steepness((int Edge, double Share, bool Leaves) gate)
+        Area = cut.Cell.Area - holes.Where(hole => IsAround([.. cut.Ring.Select(hole.ToPlane)], default)).Sum(hole => hole.Order.Area / hole.Squeeze),
+    };
+
+    /// <summary>From where the border leaves an opening on to where it comes to one, back along that rim to where the border leaves it again, and so on until it comes round.</summary>
+    private static (TrueCell Cell, IReadOnlyList<SpacePoint> Ring) Cell(TrueFace face, SeenFace[] seen, Gate[] gates, List<int> left)
+    {
+        var (corners, ring, at) = (new List<SpacePoint>(), new List<SpacePoint>(), left[0]);
+        while (left.Remove(at))
         {
-            // How fast the border leaves the outline, by the distance a hundredth of a millimetre to both sides.
-            var step = plane[(gate.Edge + 1) % count] - plane[gate.Edge];
-            var along = (0.01 / step.Length) * step;
-            return Math.Abs(order.Beyond(At(gate) + along) - order.Beyond(At(gate) - along)) / 0.02;
+            var (from, to) = (gates[at], gates[(at + 1) % gates.Length]);
+            SpacePoint[] border = [from.On, .. Between(from, to, face.Corners.Count).Select(corner => face.Corners[corner]), to.On];
+            var back = Enumerable.Range(0, gates.Length).Where(i => gates[i].Of == to.Of && gates[i].Leaves).MinBy(i => Sweep(to, gates[i]));
+            corners.AddRange(border);
+            ring.AddRange([.. border, .. Enumerable.Range(1, (10 * Samples) - 1).Select(i => to.Of.ToSpace(to.Of.Order.OnOutline(to.Angle - (Sweep(to, gates[back]) * i / (10 * Samples)))))]);
+            at = back;
         }
 
-        return new TrueCell(own, FlatPoint.AreaOf([.. border, .. rim]) / squeeze, plane, face) { Steepness = Math.Min(Steepness(from), Steepness(to)) };
+        // The area in the chart of the face itself.
+        var (along, across) = (face.Round, face.Outward.Cross(face.Round));
+        var area = FlatPoint.AreaOf([.. ring.Select(point => new FlatPoint((point - ring[0]).Dot(along), (point - ring[0]).Dot(across)))]);
+        return (new TrueCell(face with { Corners = corners }, area, seen, face) { Steepness = gates.Min(gate => gate.Steepness) }, ring);
     }
+
+    private static IEnumerable<int> Between(Gate from, Gate to, int count) => Enumerable.Range(1, count).Select(step => (from.Edge + step) % count)
+        .TakeWhile((corner, i) => i == 0 ? from.Edge != to.Edge || to.Share < from.Share : ((corner + count - 1) % count) != to.Edge);
+
+    /// <summary>By how much one turns clockwise about the middle of an opening from one gate to another.</summary>
+    private static double Sweep(Gate from, Gate to) => from.Angle - to.Angle < 0 ? from.Angle - to.Angle + (2 * Math.PI) : from.Angle - to.Angle;
 
     /// <summary>Where an edge crosses the outline, each with whether it leaves the opening there.</summary>
     private static IEnumerable<(double Share, bool Leaves)> Crossings(FlatPoint from, FlatPoint to, OpeningOrder order)
     {
         double Beyond(double share) => order.Beyond(from + (share * (to - from)));
-        for (var i = 0; i < Samples; i++)
+        var shares = Shares(Beyond);
+        for (var i = 0; i + 1 < shares.Length; i++)
         {
-            var (low, high) = ((double)i / Samples, (i + 1.0) / Samples);
+            var (low, high) = (shares[i], shares[i + 1]);
             var leaves = Beyond(low) < 0;
             if (leaves == Beyond(high) < 0)
             {
@@ -155,7 +176,57 @@ internal static class TrueOpening
         }
     }
 
-    private static IEnumerable<FlatPoint> Along(FlatPoint from, FlatPoint to) => Enumerable.Range(0, Samples + 1).Select(i => from + ((double)i / Samples * (to - from)));
+    /// <summary>Shares of an edge to look at: even steps, and between them where the edge comes nearest to the outline, for a corner may just reach over it.</summary>
+    private static double[] Shares(Func<double, double> beyond)
+    {
+        double[] even = [.. Enumerable.Range(0, Samples + 1).Select(i => (double)i / Samples)];
+        double[] values = [.. even.Select(beyond)];
+        var near = Enumerable.Range(1, Samples - 1)
+            .Where(i => Math.Abs(values[i]) <= Math.Min(Math.Abs(values[i - 1]), Math.Abs(values[i + 1])))
+            .Select(i => Nearest(beyond, Math.Sign(values[i]), even[i - 1], even[i + 1]));
+        return [.. even.Concat(near).Order()];
+    }
+
+    private static double Nearest(Func<double, double> beyond, int side, double low, double high)
+    {
+        for (var third = 0; third < 60; third++)
+        {
+            var (lower, upper) = (low + ((high - low) / 3), high - ((high - low) / 3));
+            (low, high) = side * beyond(lower) < side * beyond(upper) ? (low, upper) : (lower, high);
+        }
+
+        return (low + high) / 2;
+    }
 
     private static bool IsInside(FlatPoint[] ring, FlatPoint point) => ring.Select((corner, i) => (ring[(i + 1) % ring.Length] - corner).Cross(point - corner)).All(left => left > 0);
+
+    /// <summary>Whether a ring, which may bend inward, goes round a point.</summary>
+    private static bool IsAround(FlatPoint[] ring, FlatPoint point) => DrawnFaults.IsInside(ring, point);
+
+    /// <summary>Where a rim crosses the border of a face.</summary>
+    /// <param name="Of">The face in the plane of its opening.</param>
+    /// <param name="Edge">Index of the face's edge.</param>
+    /// <param name="Share">How far along.</param>
+    /// <param name="Leaves">Whether the border leaves the opening there.</param>
+    private sealed record Gate(SeenFace Of, int Edge, double Share, bool Leaves)
+    {
+        private int Next => (Edge + 1) % Of.Plane.Count;
+
+        internal SpacePoint On => Of.Face.Corners[Edge] + (Share * (Of.Face.Corners[Next] - Of.Face.Corners[Edge]));
+
+        internal double Angle => Math.Atan2(At.Y, At.X);
+
+        /// <summary>How fast the border leaves the outline, by the distance a hundredth of a millimetre to both sides.</summary>
+        internal double Steepness
+        {
+            get
+            {
+                var step = Of.Plane[Next] - Of.Plane[Edge];
+                var along = (0.01 / step.Length) * step;
+                return Math.Abs(Of.Order.Beyond(At + along) - Of.Order.Beyond(At - along)) / 0.02;
+            }
+        }
+
+        private FlatPoint At => Of.Plane[Edge] + (Share * (Of.Plane[Next] - Of.Plane[Edge]));
+    }
 }

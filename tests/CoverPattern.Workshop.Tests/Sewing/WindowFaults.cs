@@ -21,6 +21,16 @@ internal static class WindowFaults
         return faults.Concat(AreaFaults(file, order, cover)).Concat(SetFaults(file, order));
     }
 
+    /// <summary>The windows of one cover alone: their rims, rings, panes and screens, not the cover's area.</summary>
+    /// <param name="file">Pieces that lie on the frame, and those of windows.</param>
+    /// <param name="order">What was ordered.</param>
+    /// <param name="cover">The true cover.</param>
+    internal static IEnumerable<string> OfWindows(SewnFile file, SewingOrder order, TrueCover cover)
+    {
+        var shop = new WindowShop(file, order, cover);
+        return order.Windows.SelectMany(window => WindowAt(shop, string.Empty, window)).Concat(KindFaults(file, order, string.Empty)).Concat(SetFaults(file, order));
+    }
+
     private static IEnumerable<string> WindowAt(WindowShop shop, string cover, WindowOrder window)
     {
         var name = $"Window in {cover}{window.Facet}:";
@@ -108,18 +118,31 @@ internal static class WindowFaults
 
     private static IEnumerable<string> CountFaults(SewnFile file, SewingOrder order, string cover)
     {
+        foreach (var fault in KindFaults(file, order, cover))
+        {
+            yield return fault;
+        }
+
+        var rims = PatternsOf(file, cover).Where(pattern => pattern.Facets.Count > 0).Sum(pattern => pattern.Cutouts.Count);
+        if (rims != order.Windows.Count)
+        {
+            yield return $"Cover \"{cover}\" has {rims} rims, not {order.Windows.Count}.";
+        }
+    }
+
+    private static SewnPattern[] PatternsOf(SewnFile file, string cover)
+    {
         var kinds = file.Patterns.GroupBy(pattern => pattern.Id).ToDictionary(group => group.Key, group => group.First());
-        var own = file.Pieces.Where(piece => piece.Cover == cover && kinds.ContainsKey(piece.Pattern)).Select(piece => kinds[piece.Pattern]).ToArray();
+        return [.. file.Pieces.Where(piece => piece.Cover == cover && kinds.ContainsKey(piece.Pattern)).Select(piece => kinds[piece.Pattern])];
+    }
+
+    private static IEnumerable<string> KindFaults(SewnFile file, SewingOrder order, string cover)
+    {
+        var own = PatternsOf(file, cover);
         var wanted = new[] { ("windowRing", order.Windows.Count), ("pane", order.Windows.Count), ("screen", order.Windows.Count(window => window.HasScreen)) };
         foreach (var (kind, count) in wanted.Where(entry => own.Count(pattern => pattern.Kind == entry.Item1) != entry.Item2))
         {
             yield return $"Cover \"{cover}\" has {own.Count(pattern => pattern.Kind == kind)} pieces that are a {kind}, not {count}.";
-        }
-
-        var rims = own.Where(pattern => pattern.Facets.Count > 0).Sum(pattern => pattern.Cutouts.Count);
-        if (rims != order.Windows.Count)
-        {
-            yield return $"Cover \"{cover}\" has {rims} rims, not {order.Windows.Count}.";
         }
     }
 

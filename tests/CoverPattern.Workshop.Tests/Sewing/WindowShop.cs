@@ -18,8 +18,11 @@ internal sealed class WindowShop
         pieces = file.Pieces.ToDictionary(piece => piece.Label);
         var shell = file.Shell();
         var lifter = new PieceLifter(order, cover, shell);
-        placed = shell.Pieces.Where(piece => patterns[piece.Pattern].Cutouts.Count > 0).ToDictionary(piece => piece.Label, lifter.Lift);
+        placed = shell.Pieces.Where(piece => patterns[piece.Pattern].Cutouts.Count > 0 && IsWhole(piece)).ToDictionary(piece => piece.Label, lifter.Lift);
     }
+
+    /// <summary>Whether nothing has bitten into the facets of a piece.</summary>
+    private bool IsWhole(SewnPiece piece) => piece.Facets.Zip(patterns[piece.Pattern].Facets).All(facet => cover.Faces[facet.First].Corners.Count == facet.Second.Count);
 
     internal SewnPiece? PieceOf(string label) => pieces.GetValueOrDefault(label);
 
@@ -44,7 +47,7 @@ internal sealed class WindowShop
     internal SpacePoint MiddleOf(WindowOrder window)
     {
         var face = cover.Faces[window.Facet];
-        return Incentre(face.Corners) + (window.Right * face.Round) + (window.Up * face.Outward.Cross(face.Round));
+        return Incentre(face.Uncut) + (window.Right * face.Round) + (window.Up * face.Outward.Cross(face.Round));
     }
 
     /// <summary>The marks of a rim, on the cover.</summary>
@@ -56,7 +59,7 @@ internal sealed class WindowShop
         ring.Min(corner => corner.X) + ring.Max(corner => corner.X), ring.Min(corner => corner.Y) + ring.Max(corner => corner.Y));
 
     /// <summary>Centre of the circle in a triangle: its corners weighed with the sides that face them.</summary>
-    private static SpacePoint Incentre(IReadOnlyList<SpacePoint> corners)
+    internal static SpacePoint Incentre(IReadOnlyList<SpacePoint> corners)
     {
         double[] facing = [corners[1].DistanceTo(corners[2]), corners[2].DistanceTo(corners[0]), corners[0].DistanceTo(corners[1])];
         return (1 / facing.Sum()) * ((facing[0] * corners[0]) + (facing[1] * corners[1]) + (facing[2] * corners[2]));

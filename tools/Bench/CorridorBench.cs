@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Diagnostics;
 using System.Globalization;
+using System.IO;
 using System.Text;
 using CoverPattern.Files.Jobs;
 using CoverPattern.Files.Results;
@@ -9,7 +10,7 @@ using CoverPattern.Workshop;
 
 namespace Bench;
 
-/// <summary>Times the whole corridor from the text of a job to the bytes of its files, for domes of growing frequency.</summary>
+/// <summary>Times the whole corridor from the text of a job to the bytes of its files, for domes of growing frequency or for job files named.</summary>
 internal static class CorridorBench
 {
     // The cut next above the equator: the largest common dome of each frequency.
@@ -17,24 +18,35 @@ internal static class CorridorBench
 
     internal static int Run(ReadOnlySpan<string> words)
     {
+        Console.WriteLine("job\tfacets\tpatterns\tpieces ms\tlays ms\tfiles ms\ttotal ms\tlay m\tpeak MB");
+        if (words.Length > 0 && words[0].EndsWith(".json", StringComparison.Ordinal))
+        {
+            foreach (var job in words)
+            {
+                Measure(Path.GetFileNameWithoutExtension(job), File.ReadAllBytes(job), print: true);
+            }
+
+            return 0;
+        }
+
         var radius = words.Length > 0 ? int.Parse(words[0], CultureInfo.InvariantCulture) : 2500;
-        Console.WriteLine("dome\tfacets\tpatterns\tpieces ms\tlays ms\tfiles ms\ttotal ms\tlay m\tpeak MB");
         foreach (var (frequency, rows) in Domes)
         {
-            Measure(frequency, rows, radius, print: false);
-            Measure(frequency, rows, radius, print: true);
+            Measure($"{frequency}V", Dome(frequency, rows, radius), print: false);
+            Measure($"{frequency}V", Dome(frequency, rows, radius), print: true);
         }
 
         return 0;
     }
 
-    private static void Measure(int frequency, int rows, int radius, bool print)
+    private static byte[] Dome(int frequency, int rows, int radius) => Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture, $$"""
+        { "schemaVersion": 1, "date": "2026-03-01", "frame": { "frequency": {{frequency}}, "cut": {{rows}}, "size": { "radius": {{radius}} } },
+          "cloths": [ { "name": "canvas", "rollWidth": "2.05 m" } ] }
+        """));
+
+    private static void Measure(string name, byte[] text, bool print)
     {
         var watch = Stopwatch.StartNew();
-        var text = Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture, $$"""
-            { "schemaVersion": 1, "date": "2026-03-01", "frame": { "frequency": {{frequency}}, "cut": {{rows}}, "size": { "radius": {{radius}} } },
-              "cloths": [ { "name": "canvas", "rollWidth": "2.05 m" } ] }
-            """));
         var marks = new Marks(watch);
         var result = Corridor.Run(JobReader.Read(text).Job!, text, marks, default).Result!;
         var laid = watch.ElapsedMilliseconds;
@@ -45,7 +57,7 @@ internal static class CorridorBench
             var peak = Process.GetCurrentProcess().PeakWorkingSet64 >> 20;
             Console.WriteLine(string.Create(
                 CultureInfo.InvariantCulture,
-                $"{frequency}V\t{result.Frame.Facets.Length}\t{result.Pieces.Patterns.Length}\t{marks.At["lays"]}\t{laid - marks.At["lays"]}\t{done - laid}\t{done}\t{result.Lays[0].LengthMm / 1000:0.00}\t{peak}"));
+                $"{name}\t{result.Frame.Facets.Length}\t{result.Pieces.Patterns.Length}\t{marks.At["lays"]}\t{laid - marks.At["lays"]}\t{done - laid}\t{done}\t{result.Lays[0].LengthMm / 1000:0.00}\t{peak}"));
         }
 
         GC.KeepAlive(files);

@@ -96,12 +96,14 @@ public sealed class RimLine
         [PointAt(from), .. Enumerable.Range(0, Points.Length).Where(i => At[i] > from + Same && At[i] < to - Same).Select(i => Points[i]), PointAt(to)];
 
     /// <summary>Radius of the tightest curve between two places, corners left out, millimetres; infinite where it is straight.</summary>
+    /// <remarks>Where a projected rim crosses a line of the cover it bends a little: that is no curve, and less than a corner a zip goes round.</remarks>
     /// <param name="from">Along the rim, millimetres.</param>
     /// <param name="to">The same.</param>
     /// <param name="corner">What bends more is a corner, radians.</param>
     internal double TightestRadius(double from, double to, double corner)
     {
-        int[] bent = [.. Enumerable.Range(0, Points.Length).Where(i => Math.Abs(Bends[i]) > NoBend)];
+        // A stretch begins at a line; the last point is the first once more.
+        int[] bent = [.. Enumerable.Range(0, Points.Length - 1).Where(i => Math.Abs(Bends[i]) > NoBend && Where[i].Index > 0)];
         var radius = double.PositiveInfinity;
         for (var k = 0; k < bent.Length; k++)
         {

@@ -141,6 +141,20 @@ public class ClosedOpeningTests
         Assert.Equal(4, sheet.CutLine.Count);
     }
 
+    /// <summary>A projected rim bends where it crosses a line of the cover, by a degree or two, beside short steps of its curve: no tighter curve for a zip.</summary>
+    [Theory]
+    [InlineData(180)]
+    [InlineData(200)]
+    [InlineData(220)]
+    [InlineData(240)]
+    public void Faults_ProjectedRoundWindowOverAFold_NoneOfItsCurve(double right)
+    {
+        var round = new OpeningOrder("F2.05", right, 0, 0, IsCarried: true) { Size = (700, 700), Corner = 350, HasLayers = true };
+        var job = Opened(Dome with { Panels = [new PanelWish(PanelForm.Bands)] }, round, wish => wish with { Held = JoinKind.Zip, Sheet = "clear", Laid = LayingRule.Projected });
+
+        Assert.DoesNotContain(FaultsOf(job), fault => fault.Said.Contains("a zip round a curve", StringComparison.Ordinal));
+    }
+
     /// <summary>Wherever rounding puts the quarters of the rim, 600 mm above all: one began at its very end.</summary>
     [Theory]
     [InlineData(330)]

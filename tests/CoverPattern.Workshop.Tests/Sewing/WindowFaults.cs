@@ -28,7 +28,7 @@ internal static class WindowFaults
     internal static IEnumerable<string> OfWindows(SewnFile file, SewingOrder order, TrueCover cover)
     {
         var shop = new WindowShop(file, order, cover);
-        return order.Windows.SelectMany(window => WindowAt(shop, string.Empty, window)).Concat(KindFaults(file, order, string.Empty)).Concat(SetFaults(file, order));
+        return order.Windows.Where(shop.HasWholeHost).SelectMany(window => WindowAt(shop, string.Empty, window)).Concat(KindFaults(file, order, string.Empty)).Concat(SetFaults(file, order));
     }
 
     private static IEnumerable<string> WindowAt(WindowShop shop, string cover, WindowOrder window)

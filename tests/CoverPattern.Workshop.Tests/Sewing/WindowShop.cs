@@ -24,6 +24,9 @@ internal sealed class WindowShop
     /// <summary>Whether nothing has bitten into the facets of a piece.</summary>
     private bool IsWhole(SewnPiece piece) => piece.Facets.Zip(patterns[piece.Pattern].Facets).All(facet => cover.Faces[facet.First].Corners.Count == facet.Second.Count);
 
+    /// <summary>Whether the piece of a window's facet can be lifted whole: where another opening bites into it, only its rim is looked at, elsewhere.</summary>
+    internal bool HasWholeHost(WindowOrder window) => pieces.Values.Any(piece => piece.Facets.Contains(window.Facet) && IsWhole(piece));
+
     internal SewnPiece? PieceOf(string label) => pieces.GetValueOrDefault(label);
 
     internal SewnPattern PatternOf(SewnPiece piece) => patterns[piece.Pattern];

@@ -38,7 +38,7 @@ internal static class KeptLays
         ImmutableArray<Placement> placements = [.. lay.Places.Select(place => new Placement(place.Piece, place.X, place.Y, place.TurnDegrees, place.Mirrored) { Under = place.Under })];
         var end = placements.Where(place => patternOf.ContainsKey(place.Piece)).Select(place => LayMaker.End(place, patternOf[place.Piece])).DefaultIfEmpty(job.Lay.EndAllowance.Millimetres).Max();
         var taken = maker.Lay(placements, end + job.Lay.EndAllowance.Millimetres);
-        var spot = lay.Roll > 0 && lay.Roll <= cloth.Rolls.Length ? LaySpot.On(cloth, lay.Roll, lay.FromMm) : LaySpot.Anywhere with { Roll = lay.Roll };
+        var spot = lay.Roll > 0 && lay.Roll <= cloth.Rolls.Length ? LaySpot.OnPlies(cloth, lay.Roll, lay.FromMm, lay.Plies, (taken.LengthMm, taken.LengthMm)) : LaySpot.Anywhere with { Roll = lay.Roll };
         return taken with
         {
             Number = lay.Number,

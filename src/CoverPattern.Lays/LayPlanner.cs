@@ -27,6 +27,7 @@ public static class LayPlanner
     /// <exception cref="RollTooNarrowException">A piece fits the usable width in no allowed turn.</exception>
     /// <exception cref="NotEnoughClothException">The rolls that the job names do not hold the pieces.</exception>
     /// <exception cref="PieceTooLongException">A piece is longer than the table.</exception>
+    /// <exception cref="FlawsOnPliesException">No lay of several plies keeps clear of the flaws of each.</exception>
     /// <exception cref="HandsUnequalException">Plies are to lie face to face, and the pieces are not needed equally in both hands.</exception>
     /// <exception cref="EarlierLaysRefusedException">Lays that the job keeps, or locks pieces of, are not right.</exception>
     /// <exception cref="StripTooLongException">A single piece needs more than 131 m.</exception>

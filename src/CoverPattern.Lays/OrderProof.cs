@@ -95,16 +95,30 @@ public static class OrderProof
 
         foreach (var flaw in lay.Roll == 0 ? [] : cloth.Rolls[lay.Roll - 1].Flaws)
         {
-            var from = flaw.At.Millimetres - lay.FromMm;
-            var region = GridRegion.Of(
-                Grid.Snap([new(from, flaw.Across.Millimetres), new(from + flaw.Long.Millimetres, flaw.Across.Millimetres), new(from + flaw.Long.Millimetres, flaw.Across.Millimetres + flaw.Wide.Millimetres), new(from, flaw.Across.Millimetres + flaw.Wide.Millimetres)]),
-                []);
-            foreach (var place in lay.Placements.Where(place => place.Pieces.Any(label => known.TryGetValue(label, out var one) && (flaw.Grade is not { } least || PieceGrades.Of(job.Lay, one.Piece, one.Pattern) < least))))
+            for (var ply = 0; ply < lay.Plies; ply++)
             {
-                if (known.TryGetValue(place.Piece, out var top) && LayProof.Region(place, top.Pattern) is { } laid && RegionPairs.InteriorsMeet(region, laid))
+                foreach (var finding in OnPly(job, lay, known, flaw, ply))
                 {
-                    yield return Finding(LayFault.OnFlaw, place.Piece, $"Piece {place.Piece} lies on the flaw at {flaw.At.Typed} along and {flaw.Across.Typed} across of roll {lay.Roll} of {lay.Cloth}, which {(flaw.Grade is { } grade ? FormattableString.Invariant($"asks for grade {grade}") : "no piece may touch")}.");
+                    yield return finding;
                 }
+            }
+        }
+    }
+
+    /// <summary>Pieces of one ply on a flaw; plies come off the roll one after the other, the one on the table first and the top one last.</summary>
+    private static IEnumerable<LayFinding> OnPly(Job job, Lay lay, Dictionary<string, (Piece Piece, Pattern Pattern)> known, FlawWish flaw, int ply)
+    {
+        var from = flaw.At.Millimetres - lay.FromMm - (ply * lay.LengthMm);
+        var region = GridRegion.Of(
+            Grid.Snap([new(from, flaw.Across.Millimetres), new(from + flaw.Long.Millimetres, flaw.Across.Millimetres), new(from + flaw.Long.Millimetres, flaw.Across.Millimetres + flaw.Wide.Millimetres), new(from, flaw.Across.Millimetres + flaw.Wide.Millimetres)]),
+            []);
+        foreach (var place in lay.Placements)
+        {
+            var label = place.Pieces.ElementAtOrDefault(lay.Plies - 1 - ply) ?? place.Piece;
+            if (known.TryGetValue(label, out var one) && (flaw.Grade is not { } least || PieceGrades.Of(job.Lay, one.Piece, one.Pattern) < least)
+                && LayProof.Region(place, one.Pattern) is { } laid && RegionPairs.InteriorsMeet(region, laid))
+            {
+                yield return Finding(LayFault.OnFlaw, label, $"Piece {label} lies on the flaw at {flaw.At.Typed} along and {flaw.Across.Typed} across of roll {lay.Roll} of {lay.Cloth}, which {(flaw.Grade is { } grade ? FormattableString.Invariant($"asks for grade {grade}") : "no piece may touch")}.");
             }
         }
     }

@@ -28,10 +28,15 @@ internal sealed class RollPlan(
     private const int MostWays = 6;
     private const int MostFound = 3;
 
+    // Parts by which the length of a lay of several plies may be missed at the first try and at the last; own choice.
+    private const double FirstSlack = 0.01;
+    private const double LastSlack = 0.7;
+
     /// <summary>The lays in order of roll and place.</summary>
     /// <param name="sets">Number of plies, and what is cut through as many.</param>
     /// <exception cref="NotEnoughClothException">The rolls do not hold the pieces.</exception>
     /// <exception cref="PieceTooLongException">A piece is longer than the table or every roll.</exception>
+    /// <exception cref="FlawsOnPliesException">No lay of several plies keeps clear of the flaws of each.</exception>
     public ImmutableArray<Lay> Lay(ImmutableArray<(int Plies, ImmutableArray<PieceStack> Stacks)> sets)
     {
         if (cloth.Rolls.IsEmpty)
@@ -102,9 +107,41 @@ internal sealed class RollPlan(
             return null;
         }
 
-        var kinds = LayMaker.Kinds(fitting);
+        return plies > 1 && !spot.Flaws.IsEmpty ? OnPlies(fitting, plies, spot, limit) : OnSpot(fitting, spot, limit);
+    }
+
+    private Lay? OnSpot(ImmutableArray<PieceStack> stacks, LaySpot spot, double limit)
+    {
+        var kinds = LayMaker.Kinds(stacks);
         var layout = nest(maker.TaskOf(kinds, spot), kinds, limit);
-        return layout.Placements.IsEmpty ? null : maker.Finish(fitting, layout, spot, NoneStay);
+        return layout.Placements.IsEmpty ? null : maker.Finish(stacks, layout, spot, NoneStay);
+    }
+
+    /// <summary>
+    /// A lay of several plies off a roll with flaws. Where a flaw lies on the upper plies hangs on the length of the lay, and that on the flaws:
+    /// a range is guessed, each flaw takes all its places of that range, and a lay that ends in the range is right.
+    /// </summary>
+    private Lay? OnPlies(ImmutableArray<PieceStack> stacks, int plies, LaySpot spot, double limit)
+    {
+        var least = OnSpot(stacks, LaySpot.Anywhere, limit)?.LengthMm ?? 0;
+        for (var slack = FirstSlack; slack <= LastSlack; slack *= 2)
+        {
+            var lengths = (Least: least, Most: least * (1 + slack));
+            if (OnSpot(stacks, LaySpot.OnPlies(cloth, spot.Roll, spot.FromMm, plies, lengths), limit) is not { } lay)
+            {
+                return null;
+            }
+
+            if (lay.LengthMm >= lengths.Least && lay.LengthMm <= lengths.Most)
+            {
+                return lay with { Flaws = LaySpot.OnPlies(cloth, spot.Roll, spot.FromMm, plies, (lay.LengthMm, lay.LengthMm)).Flaws };
+            }
+
+            // The next range is twice as wide, with this length within.
+            least = lay.LengthMm / (1 + slack);
+        }
+
+        throw new FlawsOnPliesException(cloth.Name, spot.Roll, plies);
     }
 
     private double RoomOn(int roll, double fromMm) =>

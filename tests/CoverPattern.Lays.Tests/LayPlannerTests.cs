@@ -114,9 +114,9 @@ public sealed class LayPlannerTests
     [Fact]
     public void Plan_CoverTooMuchForOneLay_IsLaidInParts()
     {
-        // By hand: 2,000 pieces of at least 100 mm each way on a strip two pieces wide need some 120 m and more.
+        // By hand: 400 pairs that make a rectangle of 400 x 300 on a strip of 370 mm lie one behind the other, 160 m; their area alone needs 125 m.
         var one = Samples.TwoCovers();
-        var pieces = one with { Pieces = [.. Enumerable.Range(1, 2000).SelectMany(c => one.Pieces.Take(2).Select((p, i) => p with { Label = $"P{c:0000}.{i}" }))] };
+        var pieces = one with { Pieces = [.. Enumerable.Range(1, 400).SelectMany(c => one.Pieces.Take(2).Select((p, i) => p with { Label = $"P{c:0000}.{i}" }))] };
         var job = Samples.Job(Samples.Canvas with { RollWidth = Samples.Mm(400) });
 
         var lays = LayPlanner.Plan(job with { Lay = job.Lay with { Effort = 1 } }, pieces, null, CancellationToken.None);

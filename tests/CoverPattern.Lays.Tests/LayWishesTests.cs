@@ -155,6 +155,38 @@ public sealed class LayWishesTests
     }
 
     [Fact]
+    public void Plan_PliesOffARollWithAFlaw_KeepClearOfItOnEveryPly()
+    {
+        // By hand: four stacks of three boxes lie in two columns, 20 + 803 + 20 = 843 mm. The flaw from 900 to 910 mm is on the second ply, 900 - L
+        // from its end. Columns that begin behind it, at s, make L = s + 823 and the flaw end at 87 - s: s is 43.5 at least, and L 866.5.
+        var roll = new RollWish("", null, [new FlawWish(Mm(900), Mm(0), Mm(10), Mm(1000), null)]);
+        var job = Job(rolls: roll);
+        job = job with { Lay = job.Lay with { Plies = 3 } };
+
+        var lay = Plan(job, Twelve).Single();
+
+        Assert.Empty(LayProof.Check([lay], Twelve));
+        Assert.Empty(OrderProof.Check(job, [lay], Twelve));
+        Assert.InRange(lay.LengthMm, 866.5, 900);
+        Assert.Equal((2, 900 - lay.LengthMm), (lay.Flaws.Single().Ply, lay.Flaws.Single().X), (one, other) => one.Item1 == other.Item1 && Math.Abs(one.Item2 - other.Item2) < 0.002);
+    }
+
+    [Fact]
+    public void Check_PliesLaidAsIfThereWereNoFlaw_NamesThePiecesOfThatPly()
+    {
+        // The lay of a whole roll is 843 mm long: a flaw from 900 to 910 mm lies at 57 to 67 mm of its second ply, under the first column of three.
+        var job = Job(rolls: new RollWish("", null, []));
+        job = job with { Lay = job.Lay with { Plies = 3 } };
+        var lay = Plan(job, Twelve).Single();
+
+        var flawed = job with { Cloths = [job.Cloths[0] with { Rolls = [new RollWish("", null, [new FlawWish(Mm(900), Mm(0), Mm(10), Mm(1000), null)])] }] };
+
+        var first = lay.Placements.Where(place => Left(place) < 50).Select(place => place.Under[0]).Order(StringComparer.Ordinal);
+        Assert.Equal(843, lay.LengthMm, tolerance: 0.01);
+        Assert.Equal(first.Select(label => (LayFault.OnFlaw, label)), OrderProof.Check(flawed, [lay], Twelve).Select(finding => (finding.Fault, finding.Piece)).OrderBy(finding => finding.Piece, StringComparer.Ordinal));
+    }
+
+    [Fact]
     public void Plan_PliesFaceToFace_GiveTwins()
     {
         // Two covers of a piece and its twin: two plies give all four in two cuts.

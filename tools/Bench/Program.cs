@@ -9,13 +9,15 @@ return args switch
     ["domes", .. var rest] => Bench.FrozenDomeBench.Run(rest),
     ["first", .. var rest] => Bench.FirstLayBench.Run(rest),
     ["large", .. var rest] => Bench.LargeSetBench.Run(rest),
+    ["cancel", .. var rest] => Bench.CancelBench.Run(rest),
     ["collisions", .. var rest] => Bench.CollisionBench.Run(rest),
     ["frames", .. var rest] => Bench.FrameBench.Run(rest),
+    ["answers", .. var rest] => Bench.AnswerBench.Run(rest),
     _ => Usage(),
 };
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: bench corridor|nesting|dome|domes|freeze|first|large|collisions|frames [options]");
+    Console.Error.WriteLine("usage: bench corridor|nesting|dome|domes|freeze|first|large|cancel|collisions|frames|answers [options]");
     return 1;
 }

@@ -2,13 +2,14 @@ using System;
 using System.Collections.Generic;
 using System.Collections.Immutable;
 using System.Linq;
+using CoverPattern.Files.Reports;
 using CoverPattern.Geometry;
 using CoverPattern.Lays;
 using CoverPattern.Patterns.Pieces;
 
 namespace CoverPattern.Files.Drawings;
 
-/// <summary>Draws one lay as the cloth lies on the table: the roll, every piece on it, a scale in metres, a test square.</summary>
+/// <summary>Draws one lay as the cloth lies on the table: the roll, every piece on it, a scale in metres or feet, a test square.</summary>
 public static class LayDrawing
 {
     // Between the roll and the head band above it; own choice.
@@ -16,7 +17,7 @@ public static class LayDrawing
 
     /// <param name="lay">The lay; x along the roll, y across from its lower edge.</param>
     /// <param name="set">The pieces it places, with their patterns.</param>
-    /// <param name="notes">What it says of values that nobody has confirmed; nothing when left out.</param>
+    /// <param name="notes">What it says of values that nobody has confirmed, and how the shop measures; nothing and in millimetres when left out.</param>
     /// <returns>One block a pattern that lies on this roll, inserted once for each of its pieces.</returns>
     /// <exception cref="ArgumentException">A placement names a piece that is not in the set.</exception>
     public static Drawing Draw(Lay lay, PieceSet set, PaperNotes? notes = null)
@@ -31,15 +32,16 @@ public static class LayDrawing
         var used = lay.Placements.Select(placement => patterns[placement.Piece].Id).ToHashSet(StringComparer.Ordinal);
         DrawnText[] texts = [.. lay.Placements.SelectMany(placement => Texts(placement, patterns[placement.Piece]))];
         var corner = new Point2(0, Math.Ceiling(lay.RollWidthMm) + HeadGap);
+        var (said, scale) = (notes ?? PaperNotes.None, new RollScale(notes is { IsInInches: true }));
         return new Drawing(
             $"Lay of {lay.Cloth}",
             [.. set.Patterns.Where(pattern => used.Contains(pattern.Id)).Select(PatternBlock.Draw)],
             [.. lay.Placements.Select(placement => Insertion(placement, patterns[placement.Piece]))],
-            [.. Strips(lay), .. RollScale.Lines(lay.LengthMm), SheetHead.Square(corner)],
+            [.. Strips(lay), .. scale.Lines(lay.LengthMm), SheetHead.Square(corner)],
             [
-                .. RollScale.Texts(lay.LengthMm),
-                .. SheetHead.Texts(corner, Title(lay), Below(lay, PieceTexts.Stickers(lay.Placements.Length, texts))),
-                .. (notes ?? PaperNotes.None).Texts(corner),
+                .. scale.Texts(lay.LengthMm),
+                .. SheetHead.Texts(corner, Title(lay), Below(lay, new Ruler(said.IsInInches), PieceTexts.Stickers(lay.Placements.Length, texts))),
+                .. said.Texts(corner),
                 .. texts,
             ]);
     }
@@ -73,14 +75,16 @@ public static class LayDrawing
 
     private static string Title(Lay lay) => $"{lay.Cloth}: as the cloth lies, face {(lay.FaceDown ? "down: pieces are drawn from inside" : "up: pieces are drawn seen from outside")}";
 
-    private static ImmutableArray<string> Below(Lay lay, string stickers) =>
+    private static ImmutableArray<string> Below(Lay lay, Ruler ruler, string stickers) =>
     [
-        FormattableString.Invariant(
-            $"Roll {lay.RollWidthMm:0.#} mm wide, {lay.UsableWidthMm:0.#} mm of it usable; cut {Math.Ceiling(lay.LengthMm):0} mm off the roll{Off(lay)}"),
+        $"Roll {Width(lay.RollWidthMm, ruler)} wide, {Width(lay.UsableWidthMm, ruler)} of it usable; cut {ruler.EnoughWithUnit(lay.LengthMm)} off the roll{Off(lay, ruler)}",
         FormattableString.Invariant($"{lay.PieceCount} pieces; arrow: grain; measure the square: 100 mm each way{stickers}"),
     ];
 
-    private static string Off(Lay lay) =>
-        (lay.Roll > 0 ? FormattableString.Invariant($", roll {lay.Roll}{(lay.RollName.Length > 0 ? " (" + lay.RollName + ")" : string.Empty)} from {lay.FromMm:0} mm on") : string.Empty)
+    private static string Width(double millimetres, Ruler ruler) =>
+        ruler.IsInches ? ruler.WithUnit(millimetres) : FormattableString.Invariant($"{millimetres:0.#} mm");
+
+    private static string Off(Lay lay, Ruler ruler) =>
+        (lay.Roll > 0 ? FormattableString.Invariant($", roll {lay.Roll}{(lay.RollName.Length > 0 ? " (" + lay.RollName + ")" : string.Empty)} from {ruler.WithUnit(lay.FromMm)} on") : string.Empty)
         + (lay.Plies > 1 ? FormattableString.Invariant($", {lay.Plies} plies, {(lay.FaceToFace ? "face to face" : "all one way")}: names show the top piece and how many lie under it") : string.Empty);
 }

@@ -7,12 +7,17 @@ using CoverPattern.Patterns.Pieces;
 
 namespace CoverPattern.Files.Drawings;
 
-/// <summary>Writes beside each mark of a placed piece what it is for, where there is room on the cloth.</summary>
+/// <summary>Writes beside each mark and long drawn line of a placed piece what it is for, where there is room on the cloth.</summary>
 internal static class MarkWords
 {
     // Own choices, millimetres: smaller than any label, large enough for a pen; off every line by more than a pen's width.
     private const double FromLines = 1.2;
     private static readonly double[] Heights = [5, 4];
+
+    // Shorter lines are strokes that say what they are, such as clips; millimetres. Places along the others at which words are tried.
+    private const double LongLine = 40;
+    private static readonly double[] Shares = [0.5, 0.3, 0.7, 0.15, 0.85];
+
     private static readonly double[] Distances = [6, 9, 13, 18, 25];
 
     private static readonly ImmutableArray<(int X, int Y)> Sides = [(1, 1), (1, -1), (-1, 1), (-1, -1), (1, 0), (-1, 0), (0, 1), (0, -1)];
@@ -23,7 +28,8 @@ internal static class MarkWords
     /// <returns>Words that keep off all lines and all writing and stay on the cloth; a mark that has no such place goes without.</returns>
     public static ImmutableArray<DrawnText> Write(Pattern pattern, RigidMap map, IEnumerable<DrawnText> written)
     {
-        if (pattern.Drills.IsEmpty)
+        (string Purpose, ImmutableArray<Point2> Spots)[] marks = [.. pattern.Drills.Select(drill => (drill.Purpose, ImmutableArray.Create(drill.At))), .. Lines(pattern)];
+        if (marks.Length == 0)
         {
             return [];
         }
@@ -32,9 +38,9 @@ internal static class MarkWords
         var steps = PatternBlock.Draw(pattern).Lines.SelectMany(line => line.Steps()).Select(step => (From: map.Apply(step.From), To: map.Apply(step.To))).ToArray();
         var boxes = written.Select(text => DrawingExtent.Corners(text).ToArray()).ToList();
         var words = ImmutableArray.CreateBuilder<DrawnText>();
-        foreach (var drill in pattern.Drills)
+        foreach (var (purpose, spots) in marks)
         {
-            var tries = Tries(map.Apply(drill.At), drill.Purpose).ToArray();
+            var tries = spots.SelectMany(spot => Tries(map.Apply(spot), purpose)).ToArray();
             var near = Near(steps, Rings.Bounds(tries.SelectMany(DrawingExtent.Corners)));
             var place = tries.FirstOrDefault(text => IsFree([.. DrawingExtent.Corners(text)], cloth, near, boxes));
             if (place is not null)
@@ -45,6 +51,40 @@ internal static class MarkWords
         }
 
         return words.ToImmutable();
+    }
+
+    /// <summary>Long lines, each with places on it; of lines that hang together and are for one thing the first.</summary>
+    private static IEnumerable<(string Purpose, ImmutableArray<Point2> Spots)> Lines(Pattern pattern)
+    {
+        var named = new List<MarkLine>();
+        foreach (var line in pattern.Lines.Where(line => Length(line.Path) >= LongLine))
+        {
+            if (!named.Exists(other => other.Purpose == line.Purpose && other.Path.Any(line.Path.Contains)))
+            {
+                yield return (line.Purpose, [.. Shares.Select(share => At(line.Path, share * Length(line.Path)))]);
+            }
+
+            named.Add(line);
+        }
+    }
+
+    private static double Length(ImmutableArray<Point2> path) => path.Skip(1).Select((point, i) => Point2.Distance(path[i], point)).Sum();
+
+    /// <summary>The place so far along a path.</summary>
+    private static Point2 At(ImmutableArray<Point2> path, double along)
+    {
+        for (var i = 1; i < path.Length; i++)
+        {
+            var step = Point2.Distance(path[i - 1], path[i]);
+            if (along <= step && step > 0)
+            {
+                return Point2.Between(path[i - 1], path[i], along / step);
+            }
+
+            along -= step;
+        }
+
+        return path[^1];
     }
 
     private static IEnumerable<DrawnText> Tries(Point2 at, string purpose) =>

@@ -2,12 +2,13 @@ using System;
 using System.Collections.Generic;
 using System.Collections.Immutable;
 using System.Linq;
+using CoverPattern.Files.Reports;
 using CoverPattern.Geometry;
 using CoverPattern.Patterns.Jobs;
 
 namespace CoverPattern.Files.Drawings;
 
-/// <summary>What every drawing says about values that nobody has confirmed.</summary>
+/// <summary>What drawings must know of their job: values that nobody has confirmed, and how its shop measures.</summary>
 /// <param name="Unconfirmed">One line a value: place in the job file and value.</param>
 public sealed record PaperNotes(ImmutableArray<string> Unconfirmed)
 {
@@ -15,13 +16,18 @@ public sealed record PaperNotes(ImmutableArray<string> Unconfirmed)
     private const double LineStep = 20;
     private const double Gap = 60;
 
+    /// <summary>Whether the shop measures in inches and feet.</summary>
+    public bool IsInInches { get; init; }
+
     /// <summary>Nothing to say.</summary>
     public static PaperNotes None { get; } = new([]);
 
-    /// <summary>The assumptions of a job that its list of confirmed places does not hold.</summary>
-    public static PaperNotes Of(Job job) => new([.. job.Assumed
-        .Where(assumption => !job.Confirmed.Contains(assumption.Place, StringComparer.Ordinal))
-        .Select(assumption => $"{assumption.Place}: {assumption.Value}")]);
+    /// <summary>The assumptions of a job that its list of confirmed places does not hold, and how its shop measures.</summary>
+    public static PaperNotes Of(Job job)
+    {
+        var open = job.Assumed.Where(assumption => !job.Confirmed.Contains(assumption.Place, StringComparer.Ordinal));
+        return new PaperNotes([.. open.Select(assumption => $"{assumption.Place}: {assumption.Value}")]) { IsInInches = Ruler.Of(job).IsInches };
+    }
 
     /// <summary>One loud line over the head of a drawing and the list left of it; nothing when all is confirmed.</summary>
     /// <param name="corner">Lower left corner of the head's test square.</param>

@@ -28,12 +28,12 @@ internal static class PieceTexts
     {
         var circle = new FreeCircle(map.Apply(pattern.LabelSpot), pattern.LabelRadius)
             .ClearOf(map.Apply(pattern.Grain.From), map.Apply(pattern.Grain.To));
-        foreach (var (from, to) in PatternBlock.Draw(pattern).Lines.Where(line => line.Layer == DrawingLayers.DrawnMark).SelectMany(line => line.Steps()))
+        var label = AllowanceLabel.Find(pattern, name == pattern.Id ? [name, pattern.Cloth] : [name, pattern.Id, pattern.Cloth]);
+        foreach (var (from, to) in PatternBlock.Draw(pattern).Lines.Where(line => line.Layer == DrawingLayers.DrawnMark || (label is null && line.Layer == DrawingLayers.Fold)).SelectMany(line => line.Steps()))
         {
             circle = circle.ClearOfMark(map.Apply(from), map.Apply(to));
         }
 
-        var label = AllowanceLabel.Find(pattern, name == pattern.Id ? [name, pattern.Cloth] : [name, pattern.Id, pattern.Cloth]);
         ImmutableArray<DrawnText> names =
         [
             .. label is null ? [] : new[] { label.OnSheet(map) },

@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Collections.Immutable;
 using System.Linq;
+using CoverPattern.Files.Reports;
 using CoverPattern.Geometry;
 using CoverPattern.Lays;
 using CoverPattern.Lays.Cutting;
@@ -54,9 +55,11 @@ public static class SectionDrawing
             : parts.Select(part => line with { Points = part, IsClosed = false });
     }
 
+    private static string Ends(Section section, Ruler ruler) => $"{ruler.Of(section.FromMm)} to {ruler.WithUnit(section.ToMm)}";
+
     private static ImmutableArray<string> Below(Lay lay, Section section, int count, PaperNotes notes) =>
     [
-        FormattableString.Invariant($"Section {section.Number} of {count}: {section.FromMm:0} to {section.ToMm:0} mm from the cut end, face {(lay.FaceDown ? "down" : "up")}; lay the cloth on the crosses again"),
+        FormattableString.Invariant($"Section {section.Number} of {count}: {Ends(section, new Ruler(notes.IsInInches))} from the cut end, face {(lay.FaceDown ? "down" : "up")}; lay the cloth on the crosses again"),
         FormattableString.Invariant($"Measure the square: 100 mm each way{(notes.Unconfirmed.IsEmpty ? string.Empty : $"; NOT CONFIRMED: {notes.Unconfirmed.Length} assumed values")}"),
     ];
 }

@@ -48,12 +48,12 @@ internal static partial class LayReader
         return wish;
     }
 
-    /// <summary>Flaws lie otherwise on every ply.</summary>
+    /// <summary>Plies all one way follow each other off the roll; how the cloth is turned face to face is not said, so that nobody knows where its flaws come to lie.</summary>
     internal static void CheckFlaws(LayWish lay, ImmutableArray<Cloth> cloths, JobNotes notes)
     {
-        if (lay.Plies > 1 && notes.AreClean("lay", "cloths") && cloths.Any(cloth => cloth.Rolls.Any(roll => !roll.Flaws.IsEmpty)))
+        if (lay.Plies > 1 && lay.Spread == PlySpread.FaceToFace && notes.AreClean("lay", "cloths") && cloths.Any(cloth => cloth.Rolls.Any(roll => !roll.Flaws.IsEmpty)))
         {
-            notes.Refuse("lay.plies", FormattableString.Invariant($"{lay.Plies} plies off a roll with flaws"), "1 where a roll has flaws: they lie otherwise on every ply");
+            notes.Refuse("lay.spread", FormattableString.Invariant($"{lay.Plies} plies face to face off a roll with flaws"), "oneWay where a roll has flaws, or a single ply: how the cloth is turned face to face is not known");
         }
     }
 

@@ -38,22 +38,24 @@ internal static class DomeDrawing
             .Select(face => (face.Label, face.Kind, Ring: ImmutableArray.CreateRange(face.Corners, corner => (1 / scale) * direction.Project(corner))))
             .ToArray();
         var outline = Rings.Bounds(faces.SelectMany(face => face.Ring));
-        var labels = faces.Where(face => face.Kind == FaceKind.Facet)
-            .Select(face => (face.Label, Text: Name(face.Ring, face.Label)))
-            .ToArray();
+        var marks = CoverMarks.Of(result).Map(face => Chart(result.Shell, face, direction, 1 / scale));
         var hubs = BaseHubs.Draw(result, direction, 1 / scale, outline);
         var bar = ScaleBar.Draw(scale, new Point2(outline.Low.X, hubs.Lowest - BarRoom));
         var front = Front(direction, outline, hubs.Texts);
+        var named = CoverMarkNames.Write(marks, faces.Select(face => face.Ring), hubs.Texts);
+        var labels = faces.Where(face => face.Kind == FaceKind.Facet).GroupBy(face => face.Label, StringComparer.Ordinal)
+            .Select(facet => (Label: facet.Key, Text: FacetName.Largest(facet.Select(face => face.Ring), facet.Key, named.Taken)))
+            .ToArray();
         var (left, right) = (outline.Centre.X - (Room / 2) - Margin, outline.Centre.X + (Room / 2) + Margin);
         var reach = Rings.Bounds([new Point2(left, hubs.Lowest - BarRoom - 4), new Point2(right, hubs.Highest + 2), .. front.Concat(hubs.Texts).SelectMany(text => text.Box())]);
         return new DomeView(
             new Figure(
                 direction.Name,
                 reach,
-                [.. faces.Select(face => new FigureLine(face.Kind == FaceKind.Facet ? "face" : "skirt", face.Ring, IsClosed: true)), .. hubs.Lines, .. bar.Lines],
-                [.. labels.Select(label => label.Text).OfType<FigureText>(), .. hubs.Texts, .. bar.Texts, .. front]),
-            [.. faces.Where(face => face.Kind == FaceKind.Facet).Select(face => face.Label).Order(StringComparer.Ordinal)],
-            [.. labels.Where(label => label.Text is null).Select(label => label.Label).Order(StringComparer.Ordinal)],
+                [.. faces.Select(face => new FigureLine(face.Kind == FaceKind.Facet ? "face" : "skirt", face.Ring, IsClosed: true)), .. marks.Figures(), .. hubs.Lines, .. bar.Lines],
+                [.. named.Texts, .. labels.Select(label => label.Text).OfType<FigureText>(), .. hubs.Texts, .. bar.Texts, .. front]),
+            [.. labels.Select(label => label.Label).Order(StringComparer.Ordinal)],
+            [.. labels.Where(label => label.Text is null).Select(label => label.Label).Order(StringComparer.Ordinal), .. named.Unnamed],
             scale);
     }
 
@@ -67,11 +69,12 @@ internal static class DomeDrawing
             : [];
     }
 
-    /// <summary>A label in its facet: whole, or only the position in its row, or none.</summary>
-    internal static FigureText? Name(ImmutableArray<Point2> ring, string label) =>
-        TextRoom.Fit(ring, Wish(label), LeastText) ?? TextRoom.Fit(ring, Wish(label[(label.LastIndexOf('.') + 1)..]), LeastText);
-
-    private static FigureText Wish(string text) => new("facet", text, default, LargestText, 0, TextAnchor.Middle);
+    /// <summary>From the chart of a face to paper; null for a face that is not seen.</summary>
+    private static Func<Point2, Point2>? Chart(Shell shell, int face, DomeDirection direction, double scale)
+    {
+        var drawn = DrawnFace.Whole(shell, face);
+        return Facing(drawn, direction) > EdgeOn ? point => scale * direction.Project(drawn.InSpace(point)) : null;
+    }
 
     private static double Facing(DrawnFace face, DomeDirection direction) => Point3.Dot(face.Outward.Unit(), direction.Toward);
 

@@ -12,7 +12,7 @@ internal static class DomeSection
     public static void Write(PageWriter page, Result result)
     {
         page.Line("h2", "The cover", ("class", "page"));
-        page.Line("p", $"Lines are the edges of the cloth over the struts; only what faces the onlooker is drawn; the skirt is grey. At each base hub stands its raise over the lowest base hub, hub centre to hub centre, in {Ruler.Of(result.Job).Unit}. {Naming(result)} A number alone is the place in its row, where there is no room for more.");
+        page.Line("p", $"Lines are the edges of the cloth over the struts; only what faces the onlooker is drawn; the skirt is grey. At each base hub stands its raise over the lowest base hub, hub centre to hub centre, in {Ruler.Of(result.Job).Unit}. {Naming(result)} A number alone is the place in its row, where there is no room for more.{Marks(CoverMarks.Of(result))}");
         DomeView[] views = [.. Views(result)];
         var spread = SpreadPlan.Draw(result);
         foreach (var view in views)
@@ -42,6 +42,15 @@ internal static class DomeSection
         return !isSingle.Contains(false) ? $"A facet F1.07 is covered by the piece P1.07: {Place}."
             : !isSingle.Contains(true) ? $"A facet F1.07 is in {Place}; the drawing of all pieces spread out shows which piece covers it."
             : $"A facet F1.07, {Place}, is covered by the piece P1.07 where it is a piece by itself; the drawing of all pieces spread out shows the others.";
+    }
+
+    /// <summary>What stands for openings and zips, as far as the cover has them.</summary>
+    private static string Marks(CoverMarks marks)
+    {
+        bool Has(string style) => marks.Lines.Any(line => line.Style == style);
+        return (marks.Voids.IsEmpty ? string.Empty : " Each opening bears its name inside its edge.")
+            + (Has(CoverLine.Zip) || Has(CoverLine.Slit) ? " Zips in seams are lines of dots, slits lines of short strokes." : string.Empty)
+            + (Has(CoverLine.Mark) ? " Thin broken lines show where hoods and flaps are sewn on, and the holes of pipes." : string.Empty);
     }
 
     private static void Write(PageWriter page, DomeView view)

@@ -23,16 +23,20 @@ internal sealed record DrawnFace(string Label, FaceKind Kind, ImmutableArray<Poi
     /// <summary>All that is left of the shell above its hem.</summary>
     public static IEnumerable<DrawnFace> Of(Shell shell, Subdivision cut) => cut.Patches.Select(patch =>
     {
-        var face = shell.Faces[patch.Face];
-        var corners = face.Nodes.Select(node => shell.Nodes[node].Position).ToArray();
-        var along = (corners[1] - corners[0]).Unit();
-        var rise = corners[^1] - corners[0];
-        var across = (rise - (Point3.Dot(rise, along) * along)).Unit();
-        var drawn = new DrawnFace(face.Label, face.Kind, []) { Chart = (corners[0], along, across) };
-        return drawn with { Corners = drawn.InSpace(patch.Corners) };
+        var whole = Whole(shell, patch.Face);
+        return whole with { Corners = [.. patch.Corners.Select(whole.InSpace)] };
     });
 
-    /// <summary>Points of the face's chart in space.</summary>
-    public ImmutableArray<Point3> InSpace(ImmutableArray<Point2> ring) =>
-        ImmutableArray.CreateRange(ring, p => Chart.Origin + (p.X * Chart.Along) + (p.Y * Chart.Across));
+    /// <summary>A face with nothing cut off.</summary>
+    public static DrawnFace Whole(Shell shell, int index)
+    {
+        var face = shell.Faces[index];
+        ImmutableArray<Point3> corners = [.. face.Nodes.Select(node => shell.Nodes[node].Position)];
+        var along = (corners[1] - corners[0]).Unit();
+        var rise = corners[^1] - corners[0];
+        return new DrawnFace(face.Label, face.Kind, corners) { Chart = (corners[0], along, (rise - (Point3.Dot(rise, along) * along)).Unit()) };
+    }
+
+    /// <summary>A point of the face's chart in space.</summary>
+    public Point3 InSpace(Point2 point) => Chart.Origin + (point.X * Chart.Along) + (point.Y * Chart.Across);
 }

@@ -20,7 +20,7 @@ internal static class FreeText
     /// <summary>The first text that keeps off everything taken; it takes its place.</summary>
     public static FigureText? First(IEnumerable<FigureText> tries, TakenPlaces taken)
     {
-        var free = tries.FirstOrDefault(text => taken.IsFree(Grown(text)));
+        var free = tries.FirstOrDefault(text => IsFree(text, taken));
         if (free is not null)
         {
             taken.Take(Grown(free));
@@ -28,6 +28,9 @@ internal static class FreeText
 
         return free;
     }
+
+    /// <summary>Whether a text keeps off everything taken.</summary>
+    public static bool IsFree(FigureText text, TakenPlaces taken) => taken.IsFree(Grown(text));
 
     /// <summary>Places inside an outline, the nearest to its middle first; each level, then along each of its long edges.</summary>
     /// <param name="ring">Counter-clockwise; its edges are taken, so that a text which begins inside stays inside.</param>
@@ -45,9 +48,13 @@ internal static class FreeText
     }
 
     /// <summary>Places along a step, beside it on either side, its middle first.</summary>
-    public static IEnumerable<FigureText> Along(Point2 from, Point2 to, FigureText text)
+    /// <param name="from">Where the step begins.</param>
+    /// <param name="to">Where it ends.</param>
+    /// <param name="text">What is written, with its height.</param>
+    /// <param name="line">How much of the step's line lies on either side beyond that of a seam, millimetres on paper.</param>
+    public static IEnumerable<FigureText> Along(Point2 from, Point2 to, FigureText text, double line = 0)
     {
-        var aside = ((text.Height / 2) + Clear + 0.05) * (to - from).Unit().QuarterTurned();
+        var aside = ((text.Height / 2) + Clear + 0.05 + line) * (to - from).Unit().QuarterTurned();
         var turn = TextRoom.Readable(to - from);
         return AlongStep.SelectMany(part => Sides.Select(side => text with { At = Point2.Between(from, to, part) + (side * aside), TurnDegrees = turn }));
     }

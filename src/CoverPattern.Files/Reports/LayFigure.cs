@@ -28,7 +28,6 @@ internal static class LayFigure
     private const double RoundStrip = 100;
     private const double MarkEvery = 500;
     private const double MarkEveryFeet = 609.6;
-    private const double Stroke = 1.6;
 
     private static readonly double[] Scales = [30, 25, 22, 20, 18, 15];
 
@@ -45,7 +44,7 @@ internal static class LayFigure
         var scale = Scale(lay, laid);
         var strips = Math.Max(1, (int)Math.Ceiling(lay.LengthMm / (StripWidth * scale)));
         var length = Math.Ceiling(lay.LengthMm / strips / RoundStrip) * RoundStrip;
-        var lines = LayDrawing.Draw(lay, set).LinesOnSheet().Where(line => Shown.Contains(line.Layer) && !(ruler.IsInches && line.Layer == DrawingLayers.Scale))
+        var lines = LayDrawing.Draw(lay, set, PaperNotes.None with { IsInInches = ruler.IsInches }).LinesOnSheet().Where(line => Shown.Contains(line.Layer))
             .Select(line => (line, Low: line.Points.Min(p => p.X), High: line.Points.Max(p => p.X))).ToArray();
         return ([.. Enumerable.Range(0, strips).Select(i =>
         {
@@ -69,7 +68,6 @@ internal static class LayFigure
                 .. lines.Select(line => new FigureLine(SmallPattern.Style(line.Layer), ImmutableArray.CreateRange(line.Points, p => (1 / scale) * p), line.IsClosed)),
                 .. near.SelectMany(piece => piece.Grain(1 / scale)),
                 .. near.Select(piece => Diamond((1 / scale) * piece.FirstCorner)),
-                .. Strokes(window, scale, look.Ruler),
                 new FigureLine("break", [window.Low, new Point2(window.Low.X, window.High.Y)], IsClosed: false),
                 new FigureLine("break", [new Point2(window.High.X, window.Low.Y), window.High], IsClosed: false),
             ],
@@ -121,11 +119,6 @@ internal static class LayFigure
             yield return at;
         }
     }
-
-    /// <summary>Strokes at the marks of a roll measured in feet; those of metres stand in the drawing already.</summary>
-    private static IEnumerable<FigureLine> Strokes(Box2 window, double scale, Ruler ruler) => ruler.IsInches
-        ? Places(window, scale, ruler).Select(at => new FigureLine("scale", [new Point2(at / scale, 0), new Point2(at / scale, -Stroke)], IsClosed: false))
-        : [];
 
     /// <summary>The smallest drawing in which every name can be read that can be read in the largest.</summary>
     private static double Scale(Lay lay, ImmutableArray<LaidPiece> laid)

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 using CoverPattern.Lays;
 using CoverPattern.Patterns.Jobs;
 
@@ -24,7 +25,7 @@ internal static class LayWords
 
         if (!lay.Flaws.IsEmpty)
         {
-            yield return FormattableString.Invariant($"{lay.Flaws.Length} flawed {(lay.Flaws.Length == 1 ? "area reaches" : "areas reach")} into it; check them on the cloth before cutting.");
+            yield return FormattableString.Invariant($"{lay.Flaws.Length} flawed {(lay.Flaws.Length == 1 ? "area reaches" : "areas reach")} into it{OnPlies(lay)}; check them on the cloth before cutting.");
         }
 
         if (lay.Making.Style == LayStyle.ByHand)
@@ -37,4 +38,8 @@ internal static class LayWords
             yield return lay.Making.Origin == LayOrigin.Kept ? "Kept as an earlier lay had it." : "Searched on from an earlier lay.";
         }
     }
+
+    private static string OnPlies(Lay lay) => lay.Plies == 1
+        ? string.Empty
+        : FormattableString.Invariant($" (counted from the table up: on ply {string.Join(", ", lay.Flaws.Select(flaw => flaw.Ply).Distinct().Order())})");
 }

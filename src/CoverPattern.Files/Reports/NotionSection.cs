@@ -40,7 +40,7 @@ internal static class NotionSection
 
     private static string Name(NotionEstimate notion) => notion.What switch
     {
-        "zip" => $"Zips for {notion.MakeUp}",
+        "zip" => $"{(notion.IsSeparating ? "Separating zips" : "Zips")}, {notion.MakeUp}",
         "binding" => $"Binding for {notion.MakeUp}",
         "tie" => "Tape of ties",
         Fitting.HookLoop => "Hook and loop, each",

@@ -25,8 +25,9 @@ internal static class OpeningSection
             "p",
             "One cover. Cover and part bear the same ticks along a zip: lay tick on tick, or the sides end up unlike. Each zip gets a stop at both ends of its sewn length; what is bought is longer. "
             + "A zip at one jamb of a door ends at its foot; sliders run on both sides of the tape. Sheet and screen of one opening are equal: either goes in. "
-            + "Strips over zips are stitched to the cover along edge 1-2 outside the zip, teeth under their middle, and held on the part by hook and loop. Drip flaps (d) are stitched to the cover along edge 1-2, level, 20 mm above the opening, their middle over the highest point of the rim; they hang over it. "
+            + "Strips over zips are stitched to the cover along their turned edge, outside the zip, teeth under their middle, and held on the part by hook and loop. Drip flaps (d) are stitched to the cover along their turned edge, level, 20 mm above the opening, their middle over the highest point of the rim; they hang over it. "
             + "The line of a drip flap is drawn on the cover. Slits are cut along their line to 15 mm short of its ends, from there into the corners of the zip's width; the cloth is turned back beside the teeth. "
+            + "Hoods (h) are stitched to the cover from outside along their three turned edges, on the line \"hood\"; the foot between them hangs open, its front edge a sleeve for a rod that holds it off, its side edges hemmed. "
             + "Thresholds (t) stand inside behind the flap, held at both jambs by hook and loop (common practice, no source).",
             ("class", "small"));
     }

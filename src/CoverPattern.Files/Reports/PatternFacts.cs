@@ -50,13 +50,13 @@ internal sealed class PatternFacts
         .GroupBy(purpose => purpose, StringComparer.Ordinal)
         .Select(marks => $"Drawn mark, never pierced: {marks.Key}{(marks.Count() == 1 ? string.Empty : $", {Printed.Count(marks.Count())} times")}");
 
-    /// <summary>The partners of its edges; empty where several pieces of a cover have this shape.</summary>
+    /// <summary>The partners of its edges; empty where it has none, and where several pieces of a cover have this shape.</summary>
     public string SewnTo(Pattern pattern)
     {
-        var only = Only(pattern);
-        return only is null
+        (PieceRun Run, int Index)[] joined = [.. (Only(pattern)?.Runs ?? []).Select((run, i) => (run, i)).Where(entry => entry.run.Partner is not null)];
+        return joined.Length == 0
             ? string.Empty
-            : "Sewn to: " + string.Join("; ", only.Runs.Select((run, i) => $"{Name(pattern, i)}: {Joined(run)}")) + ".";
+            : "Sewn to: " + string.Join("; ", joined.Select(entry => $"{Name(pattern, entry.Index)}: {Joined(entry.Run)}")) + ".";
     }
 
     /// <summary>The pieces of this shape; those of one cover when all are alike.</summary>

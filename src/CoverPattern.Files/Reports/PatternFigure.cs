@@ -52,8 +52,7 @@ internal static class PatternFigure
             taken.TakeSteps(line);
         }
 
-        var texts = new List<FigureText>();
-        var leaders = new List<FigureLine>();
+        var (texts, leaders, written) = (new List<FigureText>(), new List<FigureLine>(), new TakenPlaces());
         Add(texts, FreeText.First(Names(pattern, small), taken));
         foreach (var cutout in pattern.Cutouts)
         {
@@ -62,9 +61,15 @@ internal static class PatternFigure
             Add(texts, FreeText.First(HoleHeights.SelectMany(height => FreeText.Inside(hole, new FigureText("side", words, default, height, 0, TextAnchor.Middle))), taken));
         }
 
-        for (var i = 0; i < pattern.Runs.Length; i++)
+        // Short sides first: they have the fewest places.
+        var beside = new (FigureText? Text, ImmutableArray<FigureLine> Leader)[pattern.Runs.Length];
+        foreach (var i in Enumerable.Range(0, pattern.Runs.Length).OrderBy(i => Math.Round(pattern.Runs[i].LengthMm)))
         {
-            var (text, leader) = Side(small, i, sides[i], taken);
+            beside[i] = Side(small, i, sides[i], (taken, written));
+        }
+
+        foreach (var (text, leader) in beside)
+        {
             Add(texts, text);
             leaders.AddRange(leader);
         }
@@ -95,22 +100,33 @@ internal static class PatternFigure
         select place;
 
     /// <summary>The length along a side, outside it, as near as free room allows; none where there is no room, since the table has it too.</summary>
-    private static (FigureText? Text, ImmutableArray<FigureLine> Leader) Side(SmallPattern small, int run, string text, TakenPlaces taken)
+    /// <param name="small">The pattern on paper.</param>
+    /// <param name="run">Index of the side.</param>
+    /// <param name="text">What is written.</param>
+    /// <param name="taken">All places taken, and of these the texts beside sides, which no leader crosses where another place is free.</param>
+    private static (FigureText? Text, ImmutableArray<FigureLine> Leader) Side(SmallPattern small, int run, string text, (TakenPlaces All, TakenPlaces Texts) taken)
     {
         var (from, to, outward, allowance) = small.Side(run);
         var near = allowance + SmallPattern.NotchBeyond + SideGap + (SideText / 2);
         var first = new FigureText("side", text, Point2.Between(from, to, 0.5) + (near * outward), SideText, TextRoom.Readable(to - from), TextAnchor.Middle);
-        var tries = Tries(small, run, first, near).ToArray();
-        var free = FreeText.First(tries.Select(entry => entry.Place), taken);
-        if (free is null)
+        var free = Tries(small, run, first, near).Where(entry => FreeText.IsFree(entry.Place, taken.All)).Select(entry => (entry.Place, Leader: Leader(entry.At, entry.Place, near))).ToArray();
+        var (place, leader) = free.Where(entry => entry.Leader.All(line => taken.Texts.IsFree(line.Points))).Concat(free).FirstOrDefault();
+        if (place is null)
         {
             return (null, []);
         }
 
-        var at = Array.Find(tries, entry => ReferenceEquals(entry.Place, free)).At;
-        var isFar = Point2.Distance(at, free.At) > near + (2 * Step) || free.Anchor != TextAnchor.Middle;
-        return (free, isFar ? [new FigureLine("leader", [at, free.At - (0.5 * (free.At - at).Unit())], IsClosed: false)] : []);
+        taken.All.Take(place.Box());
+        taken.All.TakeLines(leader);
+        taken.Texts.Take(place.Box());
+        return (place, leader);
     }
+
+    /// <summary>From the side to a text that does not stand beside it.</summary>
+    private static ImmutableArray<FigureLine> Leader(Point2 at, FigureText place, double near) =>
+        Point2.Distance(at, place.At) > near + (2 * Step) || place.Anchor != TextAnchor.Middle
+            ? [new FigureLine("leader", [at, place.At - (0.5 * (place.At - at).Unit())], IsClosed: false)]
+            : [];
 
     /// <summary>Places to try: along the side, then square to it, then farther out. With each the point of the side it speaks of.</summary>
     private static IEnumerable<(Point2 At, FigureText Place)> Tries(SmallPattern small, int run, FigureText text, double near)

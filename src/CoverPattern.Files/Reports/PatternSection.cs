@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Collections.Immutable;
+using System.Linq;
 using CoverPattern.Files.Drawings;
 using CoverPattern.Files.Results;
 using CoverPattern.Patterns.Pieces;
@@ -48,8 +49,13 @@ internal static class PatternSection
     private static void Write(PageWriter page, Pattern pattern, PatternFacts facts)
     {
         page.Line("h3", $"{pattern.Id}: cut {CutCount.Of(pattern, facts.Set)}");
-        page.Line("p", pattern.Cloth, ("class", "cloth"));
+        page.Line("p", $"{Words.Kind(pattern.Kind)}, {pattern.Cloth}", ("class", "cloth"));
         page.Table("edges", ["Edge", "Is", "Class", "Length", "Allow.", "Notches at"], facts.Edges(pattern));
+        if (pattern.AllRuns.Any(run => run.AllowanceMm < 0))
+        {
+            page.Line("p", "Where the allowance is below 0 the cut line lies inside the sew line, beside the teeth of the zip.");
+        }
+
         Tape(page, pattern, facts);
         foreach (var text in PatternFacts.Marks(pattern))
         {

@@ -68,6 +68,9 @@ internal static class ReportStyle
         svg.figure .part { fill: #fff; stroke: #888; stroke-width: 0.15; stroke-dasharray: 1.2 0.8; }
         svg.figure .seam { stroke-width: 0.4; }
         svg.figure .rim { stroke-width: 0.4; }
+        svg.figure .slit { stroke-width: 0.5; stroke-dasharray: 1 0.4; }
+        svg.figure .zip { stroke-width: 0.8; stroke-dasharray: 0.3 0.3; }
+        svg.figure .mark { stroke-width: 0.18; stroke-dasharray: 2 0.6 0.4 0.6; }
         svg.figure .hem { stroke-width: 0.25; }
         svg.figure .skirt { fill: #ddd; stroke-width: 0.3; }
         svg.figure .leader { stroke-width: 0.12; stroke: #555; }
@@ -84,7 +87,7 @@ internal static class ReportStyle
         svg.figure .usable { stroke-width: 0.15; stroke-dasharray: 2 1; stroke: #555; }
         svg.figure .scale, svg.figure .bar { stroke-width: 0.2; }
         svg.figure .break { stroke-width: 0.25; stroke-dasharray: 4 1 1 1; }
-        svg.figure .name, svg.figure .side, svg.figure .facet, svg.figure .piece, svg.figure .front { font-weight: bold; }
+        svg.figure .name, svg.figure .side, svg.figure .facet, svg.figure .opening, svg.figure .piece, svg.figure .front { font-weight: bold; }
         svg.figure .corner { font-style: italic; }
         @media screen and (max-width: 190mm) { body { margin: 3mm; } .pattern { display: block; } .columns { columns: 1; } }
 

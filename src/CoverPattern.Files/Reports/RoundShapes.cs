@@ -16,6 +16,9 @@ internal static class RoundShapes
     private const double OffCircle = 0.03;
     private const int FewestCorners = 24;
 
+    // Sine of a degree.
+    private const double OneDegree = 0.0175;
+
     /// <summary>
     /// Where the name of a pattern is written: its main face; in a pierced piece the first face without a hole, so that it keeps off
     /// folds; where all have one, and in an added piece, the free circle of the label.
@@ -45,8 +48,10 @@ internal static class RoundShapes
     /// <summary>Diameter of the circle of a ring's area, in print.</summary>
     public static string Diameter(ImmutableArray<Point2> ring, Ruler ruler) => ruler.Of(2 * Math.Sqrt(Math.Abs(Rings.SignedArea(ring)) / Math.PI));
 
-    /// <summary>What a closed line is, in print: a circle by its diameter, anything else by the box that it fills as drawn.</summary>
-    public static string Size(ImmutableArray<Point2> ring, Ruler ruler) => IsCircle(ring) ? $"circle of diameter {Diameter(ring, ruler)}" : $"curve as drawn, {Box(ring, ruler)}";
+    /// <summary>What a closed line is, in print: a circle by its diameter, a rectangle by its sides, anything else by the box that it fills as drawn.</summary>
+    public static string Size(ImmutableArray<Point2> ring, Ruler ruler) => IsCircle(ring) ? $"circle of diameter {Diameter(ring, ruler)}"
+        : Rectangle(ring) is { } sides ? $"rectangle {ruler.Of(sides.X)} x {ruler.Of(sides.Y)}, diagonals {ruler.Of(sides.Length)}, turned as drawn"
+        : $"{(Corners(ring).Length < FewestCorners ? "outline" : "curve")} as drawn, {Box(ring, ruler)}";
 
     /// <summary>The same in few words.</summary>
     public static string ShortSize(ImmutableArray<Point2> ring, Ruler ruler) => IsCircle(ring) ? Diameter(ring, ruler) : Box(ring, ruler);
@@ -58,6 +63,19 @@ internal static class RoundShapes
         var distances = ring.Select(corner => Point2.Distance(corner, middle)).ToArray();
         return ring.Length >= FewestCorners && distances.Max() - distances.Min() <= OffCircle;
     }
+
+    /// <summary>Sides of a rectangle, the more level one first; null for any other ring. What bends by less than a degree is where a straight side crosses a fold.</summary>
+    private static Point2? Rectangle(ImmutableArray<Point2> ring)
+    {
+        var corners = Corners(ring);
+        Point2[] sides = [.. corners.Select((corner, i) => corners[(i + 1) % corners.Length] - corner)];
+        return sides.Length != 4 || sides.Where((side, i) => Math.Abs(Point2.Dot(side.Unit(), sides[(i + 1) % 4].Unit())) > OneDegree).Any() ? null
+            : Math.Abs(sides[0].X) >= Math.Abs(sides[0].Y) ? new Point2(sides[0].Length, sides[1].Length)
+            : new Point2(sides[1].Length, sides[0].Length);
+    }
+
+    private static Point2[] Corners(ImmutableArray<Point2> ring) =>
+        [.. ring.Where((corner, i) => Math.Abs(Point2.Cross((corner - ring[(i + ring.Length - 1) % ring.Length]).Unit(), (ring[(i + 1) % ring.Length] - corner).Unit())) > OneDegree)];
 
     private static string Box(ImmutableArray<Point2> ring, Ruler ruler) => $"{ruler.Of(Rings.Bounds(ring).Width)} x {ruler.Of(Rings.Bounds(ring).Height)}";
 }

@@ -5,6 +5,7 @@ using System.Linq;
 using CoverPattern.Files.Drawings;
 using CoverPattern.Files.Results;
 using CoverPattern.Geometry;
+using CoverPattern.Patterns.Jobs;
 using CoverPattern.Patterns.Seams;
 
 namespace CoverPattern.Files.Reports;
@@ -14,6 +15,9 @@ internal sealed class RowFigure
 {
     private const double Gap = 1;
     private const double Margin = 1.5;
+
+    // A rim of many steps is tried at its longest ones.
+    private const int MostTries = 90;
 
     private static readonly double[] PanelHeights = [3.2, 2.7, 2.3, 1.9, 1.6];
     private static readonly double[] SeamHeights = [2, 1.8, 1.6, 1.4];
@@ -27,9 +31,8 @@ internal sealed class RowFigure
 
     private RowFigure(Subdivision cut, IEnumerable<RowFace> faces, double ratio)
     {
-        ImmutableArray<Point2> Small(ImmutableArray<Point2> ring) => ImmutableArray.CreateRange(ring, point => ratio * point);
         this.cut = cut;
-        this.faces = [.. faces.Select(face => face with { Corners = Small(face.Corners), Holes = [.. face.Holes.Select(hole => (hole.Name, Small(hole.Ring)))] })];
+        this.faces = [.. faces.Select(face => face.Sized(ratio))];
     }
 
     /// <param name="result">Tells the seams.</param>
@@ -43,8 +46,9 @@ internal sealed class RowFigure
         figure.DrawLines();
         figure.DrawFront(strip, ratio);
         figure.NameSeams();
-        figure.NameHoles();
+        figure.NameOpenings(PieceNames.ByRim(result));
         figure.NamePanels();
+        figure.NameRims();
         var reach = Rings.Bounds([.. figure.lines.SelectMany(line => line.Points), .. figure.texts.SelectMany(text => text.Box())]);
         var margin = new Point2(Margin, Margin);
         return (
@@ -61,25 +65,23 @@ internal sealed class RowFigure
 
     private void DrawLines()
     {
-        foreach (var face in faces)
+        foreach (var face in faces.Where(face => !face.Corners.IsEmpty))
         {
             lines.Add(new FigureLine("part", face.Corners, IsClosed: true));
             taken.TakeEdges(face.Corners);
-            foreach (var hole in face.Holes)
-            {
-                lines.Add(new FigureLine("rim", hole.Ring, IsClosed: true));
-                taken.TakeEdges(hole.Ring);
-            }
         }
 
-        lines.AddRange(Edges().Where(edge => edge.Arc.Role != EdgeRole.Fold)
+        lines.AddRange(Edges().Where(edge => edge.Arc.Role is not (EdgeRole.Fold or EdgeRole.Rim))
             .Select(edge => new FigureLine(edge.Arc.Role == EdgeRole.Hem ? "hem" : "seam", [edge.From, edge.To], IsClosed: false)));
+        FigureLine[] marks = [.. faces.SelectMany(face => face.Marks.Figures())];
+        lines.AddRange(marks);
+        taken.TakeLines(marks);
     }
 
     /// <summary>A mark where the front passes, above a strip and beside a cap.</summary>
     private void DrawFront(RowStrip strip, double ratio)
     {
-        var bounds = Rings.Bounds(faces.SelectMany(face => face.Corners));
+        var bounds = Rings.Bounds(faces.SelectMany(face => face.Reach));
         foreach (var at in strip.Front.Select(front => ratio * front).Where(front => strip.IsCap || (front >= bounds.Low.X && front <= bounds.High.X)))
         {
             var tip = strip.IsCap ? new Point2(at + Gap, 0) : new Point2(at, bounds.High.Y + Gap);
@@ -101,23 +103,42 @@ internal sealed class RowFigure
             var middle = Point2.Between(from, to, 0.5);
             if (named.Add((arc.Label, new Point2(Math.Round(middle.X, 1), Math.Round(middle.Y, 1)))))
             {
-                Add(arc.Label, SeamHeights.SelectMany(height => FreeText.Along(from, to, Text("seam-name", arc.Label, height))));
+                Add(arc.Label, SeamHeights.SelectMany(height => FreeText.Along(from, to, Text("seam-name", arc.Label, height), arc.MakeUp?.Form == MakeUpForm.Zip ? CoverMarkNames.ZipLine : 0)));
             }
         }
     }
 
-    private void NameHoles()
+    /// <summary>The name of each opening in its largest part; of a window what fills it and its rim. Of a slit beside it.</summary>
+    private void NameOpenings(Dictionary<string, string> fills)
     {
-        foreach (var (name, ring) in faces.SelectMany(face => face.Holes))
+        foreach (var opening in faces.SelectMany(face => face.Marks.Voids).GroupBy(one => one.Name, StringComparer.Ordinal))
         {
-            Add(name, SeamHeights.SelectMany(height => FreeText.Inside(ring, Text("seam-name", name, height))));
+            var rim = opening.First().Rim;
+            var name = rim != opening.Key && fills.TryGetValue(rim, out var fill) ? $"{fill} {rim}" : opening.Key;
+            var rings = opening.Select(one => one.Ring).OrderByDescending(ring => Math.Round(Rings.SignedArea(ring), 3)).ToArray();
+            Add(name, SeamHeights.SelectMany(height => rings.SelectMany(ring => FreeText.Inside(ring, Text("opening", name, height)))));
+        }
+
+        foreach (var slit in faces.SelectMany(face => face.Marks.Lines).Where(line => line.Style == CoverLine.Slit).GroupBy(line => line.Name, StringComparer.Ordinal))
+        {
+            Add(slit.Key, SeamHeights.SelectMany(height => CoverMarkNames.Along(slit, Text("opening", slit.Key, height))));
+        }
+    }
+
+    /// <summary>Rims in several arcs, each where it has room: the table of seams names them too.</summary>
+    private void NameRims()
+    {
+        foreach (var rim in faces.SelectMany(face => face.Marks.Lines).Where(line => line.Style == CoverLine.Rim && line.Name.Length > 0).GroupBy(line => line.Name, StringComparer.Ordinal))
+        {
+            var text = FreeText.First(SeamHeights.SelectMany(height => CoverMarkNames.Along(rim, Text("seam-name", rim.Key, height)).Take(MostTries)), taken);
+            texts.AddRange(text is null ? [] : [text]);
         }
     }
 
     /// <summary>One name a piece, as large as fits into one of its faces, the one nearest to its middle first.</summary>
     private void NamePanels()
     {
-        foreach (var panel in faces.GroupBy(face => face.Panel, StringComparer.Ordinal))
+        foreach (var panel in faces.Where(face => !face.Corners.IsEmpty).GroupBy(face => face.Panel, StringComparer.Ordinal))
         {
             var shown = panel.Any(face => face.IsFacet) ? panel.Where(face => face.IsFacet).ToArray() : [.. panel];
             var middle = (1.0 / shown.Length) * shown.Select(face => face.Middle).Aggregate((left, right) => left + right);

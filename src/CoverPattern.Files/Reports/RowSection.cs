@@ -71,11 +71,11 @@ internal static class RowSection
         return drawn;
     }
 
-    private static double Height(ImmutableArray<RowFace> part) => Rings.Bounds(part.SelectMany(face => face.Corners)).Height;
+    private static double Height(ImmutableArray<RowFace> part) => Rings.Bounds(part.SelectMany(face => face.Reach)).Height;
 
     private static double Ratio(RowStrip strip, ImmutableArray<RowFace> part)
     {
-        var box = Rings.Bounds(part.SelectMany(face => face.Corners));
+        var box = Rings.Bounds(part.SelectMany(face => face.Reach));
         return Math.Min(Width / box.Width, (strip.IsCap ? CapHeight : StripHeight) / box.Height);
     }
 }

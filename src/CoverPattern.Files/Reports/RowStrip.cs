@@ -21,17 +21,29 @@ internal sealed record RowStrip(string Name, bool IsCap, ImmutableArray<RowFace>
     // Height of the skirt over that of its row: drawn higher than it is, so that names fit in; own choice.
     private const double SkirtShare = 0.22;
 
+    // Facets of frames have fewer sides.
+    private const int MostChords = 24;
+
     /// <summary>All rows, from the deck up.</summary>
     public static ImmutableArray<RowStrip> Of(Result result)
     {
-        var (pieces, rims) = (PieceNames.ByFace(result), PieceNames.ByRim(result));
-        var drawn = DrawnFace.Of(result.Shell, result.Cut).Zip(result.Cut.Patches, (face, patch) => new SpaceFace(result.Shell, face, patch)).ToArray();
+        var (pieces, marks) = (PieceNames.ByPatch(result), CoverMarks.Of(result));
         return
         [
-            .. drawn.Where(face => pieces.ContainsKey(face.Label)).GroupBy(face => RowOf(face.Label), StringComparer.Ordinal)
+            .. FacesOf(result, marks, pieces).GroupBy(face => RowOf(face.Label), StringComparer.Ordinal)
+                .Where(row => row.Any(face => face.Patch is not null && !face.IsSkirt))
                 .OrderBy(row => row.Key, StringComparer.Ordinal)
-                .Select(row => Flat(row.Key[1..], [.. row.OrderBy(face => face.IsSkirt).ThenBy(face => face.Label, StringComparer.Ordinal)], face => Face(face, result, pieces, rims))),
+                .Select(row => Flat(row.Key[1..], [.. row.OrderBy(face => face.IsSkirt).ThenBy(face => face.Label, StringComparer.Ordinal)], marks)),
         ];
+    }
+
+    /// <summary>What is left of faces, and faces of which openings leave nothing.</summary>
+    private static IEnumerable<SpaceFace> FacesOf(Result result, CoverMarks marks, Dictionary<int, string> pieces)
+    {
+        var left = result.Cut.Patches.Select(patch => patch.Face).ToHashSet();
+        return result.Cut.Patches.Select((patch, i) => (patch, Piece: pieces.GetValueOrDefault(i))).Where(entry => entry.Piece is not null)
+            .Select(entry => new SpaceFace(result.Shell, result.Cut, entry.patch.Face, (entry.patch, entry.Piece!)))
+            .Concat(marks.Voids.Select(one => one.Face).Distinct().Where(face => !left.Contains(face)).Select(face => new SpaceFace(result.Shell, result.Cut, face, null)));
     }
 
     /// <summary>The row in so many drawings, each with about as many facets; a cap is never parted.</summary>
@@ -42,44 +54,44 @@ internal sealed record RowStrip(string Name, bool IsCap, ImmutableArray<RowFace>
             return [Faces];
         }
 
-        var facets = Faces.Where(face => face.IsFacet).OrderBy(face => face.Middle.X).ToArray();
+        // A facet that openings leave in several parts is not divided.
+        var facets = Faces.Where(face => face.IsFacet).GroupBy(face => face.Label, StringComparer.Ordinal).Select(face => face.ToArray()).OrderBy(face => face[0].Middle.X).ToArray();
         var size = (facets.Length + count - 1) / count;
         return
         [
             .. facets.Chunk(size).Select(part =>
             {
-                var labels = part.SelectMany(face => Enumerable.Range(1, face.Corners.Length).Select(chord => Shell.SkirtLabel(face.Label, chord))).ToHashSet(StringComparer.Ordinal);
-                return part.Concat(Faces.Where(face => labels.Contains(face.Label))).ToImmutableArray();
+                var labels = part.SelectMany(face => Enumerable.Range(1, MostChords).Select(chord => Shell.SkirtLabel(face[0].Label, chord))).ToHashSet(StringComparer.Ordinal);
+                return part.SelectMany(face => face).Concat(Faces.Where(face => labels.Contains(face.Label))).ToImmutableArray();
             }),
         ];
     }
 
     private static string RowOf(string label) => label[..label.IndexOf('.', StringComparison.Ordinal)];
 
-    private static RowFace Face(SpaceFace face, Result result, Dictionary<string, string> pieces, Dictionary<string, string> rims) => new(
-        face.Label, face.Kind, pieces[face.Label], [], face.Patch.Arcs,
-        [.. face.Patch.Holes.Select(hole => result.Cut.Arcs[hole.Arc].Label).Select(rim => (rims.TryGetValue(rim, out var fill) ? $"{fill} {rim}" : rim, ImmutableArray<Point2>.Empty))]);
-
-    private static RowStrip Flat(string name, SpaceFace[] faces, Func<SpaceFace, RowFace> start)
+    private static RowStrip Flat(string name, SpaceFace[] faces, CoverMarks marks)
     {
-        var facets = faces.Where(face => !face.IsSkirt).ToArray();
+        var facets = faces.Where(face => !face.IsSkirt && face.Patch is not null).ToArray();
         var widest = facets.SelectMany(face => face.Corners).Max(corner => corner.Plan.Length);
         var isCap = facets.Any(face => face.Corners.Any(corner => corner.Plan.Length < AtTop * widest) || face.IsRoundAxis);
         Func<SpaceFace, Point3, Point2> map = isCap ? (_, point) => point.Plan : Roll(facets);
-        var flat = facets.Select(face => Place(start(face), face, map)).ToArray();
-        var height = Rings.Bounds(flat.SelectMany(face => face.Corners));
+        var height = Rings.Bounds(facets.SelectMany(face => face.Corners.Select(corner => map(face, corner))));
         var foot = isCap ? 0 : SkirtShare * height.Height;
-        var skirt = faces.Where(face => face.IsSkirt).Select(face => Place(start(face), face, (own, point) => own.IsFoot(point) ? Foot(map(own, point)) : map(own, point)));
-        return new RowStrip(name, isCap, [.. flat, .. skirt], isCap ? [widest] : Fronts(facets, map));
+        var shown = new HashSet<int>();
+        return new RowStrip(name, isCap, [.. faces.Select(Place)], isCap ? [widest] : Fronts(facets, map));
 
-        Point2 Foot(Point2 place) => isCap ? (1 + SkirtShare) * place : new Point2(place.X, height.Low.Y - foot);
+        // Of a face in several parts the first bears what lies in the face.
+        RowFace Place(SpaceFace face) => new(
+            face.Label,
+            face.Kind,
+            face.Piece,
+            [.. (face.Patch?.Corners ?? []).Select(corner => Lay(face, corner))],
+            face.Patch?.Arcs ?? [],
+            shown.Add(face.Index) ? marks.On(face.Index).Map(_ => point => Lay(face, point)) : new CoverMarks([], []));
+
+        Point2 Lay(SpaceFace face, Point2 point) =>
+            face.Lay(point, corner => map(face, corner), place => isCap ? (1 + SkirtShare) * place : new Point2(place.X, height.Low.Y - foot));
     }
-
-    private static RowFace Place(RowFace face, SpaceFace space, Func<SpaceFace, Point3, Point2> map) => face with
-    {
-        Corners = [.. space.Corners.Select(corner => map(space, corner))],
-        Holes = [.. face.Holes.Zip(space.Holes, (hole, ring) => (hole.Name, ImmutableArray.CreateRange(ring, point => map(space, point))))],
-    };
 
     /// <summary>
     /// Rolls a row off: along by direction from the axis, up by the angle seen from the middle of the row's foot, both stretched so that

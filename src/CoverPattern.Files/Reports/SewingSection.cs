@@ -50,7 +50,8 @@ internal static class SewingSection
 
     private static string What(SewingStep step) => step.Kind switch
     {
-        SewingStepKind.Rims => "Rings into their holes, while the pieces lie flat",
+        SewingStepKind.Rims => "What fills openings inside one piece, at their rims, while the pieces lie flat",
+        SewingStepKind.Openings => "What fills openings over several pieces, at their rims, which lie whole now",
         SewingStepKind.WithinPieces => "Seams that join a piece to itself",
         SewingStepKind.WithinRow => $"Uprights of row {step.Row}",
         SewingStepKind.BetweenRows => $"Row {step.Row} to the row below it",

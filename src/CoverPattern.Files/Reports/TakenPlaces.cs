@@ -32,6 +32,26 @@ internal sealed class TakenPlaces
         }
     }
 
+    /// <summary>Takes every step of lines.</summary>
+    public void TakeLines(IEnumerable<FigureLine> lines)
+    {
+        foreach (var line in lines)
+        {
+            TakeSteps(line);
+        }
+    }
+
+    /// <summary>The same places, to be added to.</summary>
+    public TakenPlaces Copy()
+    {
+        var copy = new TakenPlaces();
+        copy.places.AddRange(places);
+        return copy;
+    }
+
+    /// <summary>Whether nothing is taken.</summary>
+    public bool IsEmpty => places.Count == 0;
+
     /// <summary>The places that reach into a box: where many are asked about one spot, the others need not be looked at each time.</summary>
     public TakenPlaces Near(Box2 box)
     {

@@ -1,3 +1,4 @@
+using System.Linq;
 using CoverPattern.Patterns.Pieces;
 using CoverPattern.Patterns.Seams;
 
@@ -16,6 +17,15 @@ internal static class Words
 
     /// <summary>An edge by the numbers of its corners, such as "1-2".</summary>
     public static string Edge(EdgeRun run) => !run.IsClosed ? Corners(run.From, run.To) : run.Role == EdgeRole.Rim ? "rim" : "all round";
+
+    /// <summary>What a piece is on the cover; drip flaps and thresholds are strips too.</summary>
+    public static string Kind(PieceKind kind) => kind switch
+    {
+        PieceKind.CoverStrip => "strip",
+        PieceKind.Pad => "insulation pad",
+        PieceKind.RoofFlap => "flap of the roof",
+        _ => string.Concat(kind.ToString().Select((letter, i) => char.IsUpper(letter) ? (i == 0 ? string.Empty : " ") + char.ToLowerInvariant(letter) : letter.ToString())),
+    };
 
     public static string Corners(int from, int to) => Printed.Count(from + 1) + "-" + Printed.Count(to + 1);
 

@@ -21,6 +21,7 @@ internal static class CostFields
     {
         ["what"] = notion.What,
         ["makeUp"] = notion.MakeUp,
+        ["separating"] = notion.IsSeparating,
         ["count"] = notion.Count,
         ["lengthMm"] = Round(notion.LengthMm),
         ["widthMm"] = Round(notion.WidthMm),

@@ -60,6 +60,7 @@ public static class LaysFile
         ["longMm"] = JsonWords.Of(flaw.LongMm),
         ["wideMm"] = JsonWords.Of(flaw.WideMm),
         ["grade"] = flaw.LeastGrade,
+        ["ply"] = flaw.Ply,
     };
 
     private static JsonObject Write(LayMaking making) => new JsonObject
@@ -124,14 +125,18 @@ public static class LaysFile
 
     private static LayFlaw ReadFlaw(JsonPlace place)
     {
-        place.AllowOnly("x", "y", "longMm", "wideMm", "grade");
+        place.AllowOnly("x", "y", "longMm", "wideMm", "grade", "ply");
         var grade = place.Field("grade");
         return new LayFlaw(
             place.Field("x").Number(),
             place.Field("y").Number(),
             place.Field("longMm").Length(),
             place.Field("wideMm").Length(),
-            grade.Element.ValueKind == JsonValueKind.Null ? null : grade.Whole(1, 10));
+            grade.Element.ValueKind == JsonValueKind.Null ? null : grade.Whole(1, 10))
+        {
+            // Files of earlier versions name no ply: they have flaws on single plies only.
+            Ply = place.Has("ply") ? place.Field("ply").Whole(1, 100) : 1,
+        };
     }
 
     private static LayMaking ReadMaking(JsonPlace place)

@@ -104,6 +104,7 @@ internal static class SummaryFields
         ["label"] = fitting.Label,
         ["lengthMm"] = Round(fitting.LengthMm),
         ["widthMm"] = Round(fitting.WidthMm),
+        ["separating"] = fitting.IsSeparating,
     }));
 
     internal static JsonArray ClipPatches(ImmutableArray<ClipPatch> patches) => List(patches.Select(patch => new JsonObject

@@ -4,6 +4,7 @@ using System.Collections.Immutable;
 using System.Linq;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using CoverPattern.Files.Reports;
 
 namespace CoverPattern.Files.Results;
 
@@ -12,6 +13,9 @@ public static class SummaryFile
 {
     /// <summary>Its name in the result folder.</summary>
     public const string Name = "summary.json";
+
+    /// <summary>What "lengths" says of a shop that measures in inches and feet.</summary>
+    internal const string Inches = "inches";
 
     /// <summary>Writes the file.</summary>
     /// <param name="result">The result.</param>
@@ -30,6 +34,7 @@ public static class SummaryFile
         summary["covers"] = job.Covers;
         summary["seed"] = job.Lay.Seed;
         summary["effort"] = job.Lay.Effort;
+        summary["lengths"] = Ruler.Of(job).IsInches ? Inches : "millimetres";
         summary["frame"] = SummaryFields.Frame(result.Frame);
         summary["cover"] = SummaryFields.Cover(result, numbers);
         summary["hem"] = SummaryFields.Hem(result, numbers);

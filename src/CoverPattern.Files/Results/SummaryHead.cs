@@ -11,7 +11,7 @@ namespace CoverPattern.Files.Results;
 /// <param name="Date">Date of the job.</param>
 /// <param name="Patterns">Patterns in pieces.json.</param>
 /// <param name="Pieces">Pieces in pieces.json.</param>
-/// <param name="Notes">What nobody had confirmed.</param>
+/// <param name="Notes">What nobody had confirmed, and how the shop measures; in millimetres where an older summary does not say.</param>
 public sealed record SummaryHead(string Title, DateOnly Date, int Patterns, int Pieces, PaperNotes Notes)
 {
     /// <summary>Reads it from a summary.json; fields it does not need are not looked at.</summary>
@@ -25,7 +25,7 @@ public sealed record SummaryHead(string Title, DateOnly Date, int Patterns, int 
             ReadDate(place.Field("date")),
             counts.Field("distinct").Whole(0, int.MaxValue),
             counts.Field("total").Whole(0, int.MaxValue),
-            new PaperNotes(Unconfirmed(place.Field("assumed"))));
+            new PaperNotes(Unconfirmed(place.Field("assumed"))) { IsInInches = place.Has("lengths") && place.Field("lengths").Text() == SummaryFile.Inches });
     });
 
     private static ImmutableArray<string> Unconfirmed(JsonPlace assumed) =>

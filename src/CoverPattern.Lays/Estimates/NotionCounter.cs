@@ -33,9 +33,10 @@ internal static class NotionCounter
             .. from seam in covers.SelectMany(cover => cover.Seams).GroupBy(seam => seam.MakeUp, seam => seam.LengthMm, StringComparer.Ordinal).OrderBy(made => made.Key, StringComparer.Ordinal)
                let makeUp = makeUps.FirstOrDefault(known => string.Equals(known.Name, seam.Key, StringComparison.Ordinal))
                where makeUp?.Form is MakeUpForm.Bound or MakeUpForm.Zip
-               select makeUp.Form == MakeUpForm.Zip ? Zips(job.Notions, seam.Key, [.. seam]) : Tape(job.Notions, ("binding", seam.Key), [.. seam], makeUp.BindingMm),
+               // Roof and wall of a liner come off each by itself.
+               select makeUp.Form == MakeUpForm.Zip ? Zips(job.Notions, seam.Key, [.. seam]) with { IsSeparating = LinerWish.MakeUps.Contains(makeUp) } : Tape(job.Notions, ("binding", seam.Key), [.. seam], makeUp.BindingMm),
             .. AlongHem(job, [.. covers.Select(cover => HemCount.Of(job.Hem, cover.Hems))]),
-            .. fittings.GroupBy(fitting => (fitting.What, fitting.WidthMm)).Select(kind => Fittings(job.Notions, kind.Key, [.. kind.Select(fitting => fitting.LengthMm)])),
+            .. fittings.GroupBy(fitting => (fitting.What, fitting.WidthMm, fitting.IsSeparating)).Select(kind => Fittings(job.Notions, kind.Key, [.. kind.Select(fitting => fitting.LengthMm)])),
             .. ties > 0 ? [new NotionEstimate("tie", string.Empty, ties, ties * TieLength, TieWidth) { BuyMm = RoundUp(ties * TieLength, job.Notions.TapeStep) }] : ImmutableArray<NotionEstimate>.Empty,
         ];
     }
@@ -51,8 +52,8 @@ internal static class NotionCounter
         };
     }
 
-    private static NotionEstimate Fittings(NotionWish sold, (string What, double WidthMm) kind, double[] lengths) =>
-        kind.What == Fitting.Zip ? Zips(sold, sold.ZipType, lengths) : Tape(sold, (kind.What, string.Empty), lengths, kind.WidthMm);
+    private static NotionEstimate Fittings(NotionWish sold, (string What, double WidthMm, bool IsSeparating) kind, double[] lengths) =>
+        kind.What == Fitting.Zip ? Zips(sold, sold.ZipType, lengths) with { IsSeparating = kind.IsSeparating } : Tape(sold, (kind.What, string.Empty), lengths, kind.WidthMm);
 
     private static NotionEstimate Tape(NotionWish sold, (string What, string MakeUp) name, double[] lengths, double width) =>
         new(name.What, name.MakeUp, lengths.Length, lengths.Sum(), width)

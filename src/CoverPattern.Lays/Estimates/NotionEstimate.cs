@@ -16,6 +16,9 @@ public sealed record NotionEstimate(string What, string MakeUp, int Count, doubl
     /// <summary>Zips one by one, as they are bought, shortest first; none of what is bought by the running length.</summary>
     public ImmutableArray<NotionSize> Sizes { get; init; } = [];
 
+    /// <summary>Whether these are zips whose halves come apart.</summary>
+    public bool IsSeparating { get; init; }
+
     /// <summary>Stops of zips, two each; 0 elsewhere.</summary>
     public int Stops { get; init; }
 }

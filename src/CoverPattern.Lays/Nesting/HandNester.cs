@@ -1,5 +1,4 @@
 using System;
-using System.Collections.Generic;
 using System.Linq;
 using System.Threading;
 using CoverPattern.Geometry;
@@ -16,14 +15,21 @@ public static class HandNester
     public static NestingLayout Nest(NestingTask task, IProgress<NestingProgress>? progress, CancellationToken cancel)
     {
         var tight = Nester.Nest(task, progress, cancel);
-        var plain = task.Fixed.IsEmpty && !cancel.IsCancellationRequested ? Plain(new OutlineTable(task)) : [];
+        var plain = task.Fixed.IsEmpty && !cancel.IsCancellationRequested ? Plain(new OutlineTable(task), cancel) : [];
         var best = plain.OrderBy(layout => layout.Length).FirstOrDefault(layout => layout.Length <= Grid.LargestMillimetres && LayoutCheck.Check(task, layout).IsEmpty) ?? tight;
         return best with { TightLength = Math.Min(tight.Length, best.Length) };
     }
 
-    private static IEnumerable<NestingLayout> Plain(OutlineTable table)
+    /// <summary>Boxes and rows; none when stopped meanwhile, for then the tight lay is at hand.</summary>
+    private static NestingLayout[] Plain(OutlineTable table, CancellationToken cancel)
     {
-        yield return Placed.ToLayout(ShelfFill.Fill(table, CancellationToken.None), "boxes");
-        yield return Placed.ToLayout(RowFill.Fill(table, CancellationToken.None), "rows");
+        try
+        {
+            return [Placed.ToLayout(ShelfFill.Fill(table, cancel), "boxes"), Placed.ToLayout(RowFill.Fill(table, cancel), "rows")];
+        }
+        catch (OperationCanceledException)
+        {
+            return [];
+        }
     }
 }

@@ -50,6 +50,9 @@ public sealed record LaidOpening(string Label, int Entry, OpeningWish Wish, Regi
         _ => JoinKind.Sewn,
     };
 
+    /// <summary>Whether what its zips hold comes off whole, for no side of it is sewn.</summary>
+    internal bool ComesOff => Sides.All(side => JoinOf(side.Side) == JoinKind.Zip);
+
     /// <summary>How what fills it meets its rim at a place along it.</summary>
     internal JoinKind JoinAt(double along) => JoinOf(Sides.Where(side => side.From <= along).DefaultIfEmpty(Sides[0]).Last().Side);
 }

@@ -76,7 +76,7 @@ public static class OpeningLayer
         var up = FacePlane.UpOf(shell, face);
         var right = -1 * up.QuarterTurned();
         var at = Incentre(shell.Faces[face].Chart) + (wish.Right.Millimetres * right) + (wish.Up.Millimetres * up);
-        var region = Region.Round(names.Rim, "window", new SurfacePoint(face, at), wish.ApertureRadius, (up, wish.TurnUnder.Millimetres)) with { RingMm = wish.Ring.Millimetres };
+        var region = Region.Round(names.Rim, "window", new SurfacePoint(face, at), wish.ApertureRadius, (up, wish.TurnUnder.Millimetres)) with { Name = names.Label, RingMm = wish.Ring.Millimetres };
         return new LaidWindow(names.Label, entry, wish, region);
     }
 

@@ -17,7 +17,11 @@ public sealed record OpeningLaying(ImmutableArray<LaidWindow> Windows, Immutable
     public ImmutableArray<LaidSlit> Slits { get; init; } = [];
 
     /// <summary>Lines to be drawn on the pieces: slits, and where drip flaps are stitched on.</summary>
-    public ImmutableArray<SurfaceLine> Lines => [.. Slits.SelectMany(slit => slit.Lines), .. Openings.SelectMany(opening => opening.Lines)];
+    public ImmutableArray<SurfaceLine> Lines =>
+    [
+        .. Slits.SelectMany(slit => slit.Lines.Select(line => line with { Opening = slit.Label })),
+        .. Openings.SelectMany(opening => opening.Lines.Select(line => line with { Opening = opening.Label })),
+    ];
 
     /// <summary>Stove pipes, in order of the job's entries.</summary>
     public ImmutableArray<LaidPipe> Pipes { get; init; } = [];

@@ -13,6 +13,9 @@ namespace CoverPattern.Patterns.Openings;
 /// <param name="Rim">Its border face by face, counter-clockwise seen from outside: closed, or from the hem to the hem.</param>
 public sealed record Region(string Label, string Purpose, SurfacePoint Centre, Point2 Up, double Allowance, ImmutableArray<RimStretch> Rim)
 {
+    /// <summary>What people call the opening, such as "W1.07" or "O1"; the label of its rim where it has no other name.</summary>
+    public string Name { get; init; } = Label;
+
     /// <summary>Width of what is sewn on round its border, outside of it, millimetres.</summary>
     public double RingMm { get; init; }
 

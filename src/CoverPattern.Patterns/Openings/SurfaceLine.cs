@@ -19,6 +19,9 @@ public sealed record SurfaceLine(int Face, Point2 From, Point2 To, string Purpos
     /// <summary>Purpose of the lines along which a hood is sewn on.</summary>
     public const string Hood = "hood";
 
+    /// <summary>Label of the opening it belongs to.</summary>
+    public string Opening { get; init; } = string.Empty;
+
     /// <summary>Its length, millimetres.</summary>
     public double Length => Point2.Distance(From, To);
 }

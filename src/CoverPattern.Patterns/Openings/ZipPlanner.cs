@@ -39,7 +39,7 @@ internal static class ZipPlanner
         ];
 
         // An end at a corner of the outline or where an arc ends needs no mark.
-        var marks = runs.SelectMany(run => new[] { run.From, run.To }).Select(opening.Line.Wrapped).Distinct()
+        var marks = runs.SelectMany(run => new[] { run.From, run.To }).Select(opening.Line.Wrapped).DistinctBy(at => Math.Round(at, 3))
             .Where(at => opening.Line.Points.Select((_, i) => i).All(i => Math.Abs(opening.Line.At[i] - at) > 1 || Math.Abs(opening.Line.Bends[i]) < RimSides.Corner));
         return opening with { Zips = zips, Region = opening.Region with { Marks = [.. opening.Region.Marks, .. marks.Order().Select(at => (at, EndPurpose))] } };
     }

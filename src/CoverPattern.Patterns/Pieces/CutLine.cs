@@ -155,10 +155,11 @@ internal static class CutLine
 
     /// <summary>
     /// Corners are squared or trimmed between seams, for what is pressed open at hubs: an edge turned under meets them away from
-    /// hubs, and a hem that is cut longer for fitting keeps its whole length from end to end.
+    /// hubs, a hem that is cut longer for fitting keeps its whole length from end to end, and what lies behind a rim has its lap round
+    /// corners too: trimmed, a screen would be open there.
     /// </summary>
     private static CornerStyle StyleOf(SewEdge before, SewEdge after) =>
-        before.Role is EdgeRole.Hem or EdgeRole.Turned || after.Role is EdgeRole.Hem or EdgeRole.Turned ? CornerStyle.Mitred : before.Corner;
+        before.Role is EdgeRole.Hem or EdgeRole.Turned or EdgeRole.Rim || after.Role is EdgeRole.Hem or EdgeRole.Turned or EdgeRole.Rim ? CornerStyle.Mitred : before.Corner;
 
     /// <summary>
     /// Whether unequal allowances end square to their edges: at a flat corner the mitre would take from the wider one, or run

@@ -8,6 +8,9 @@ namespace CoverPattern.Patterns.Pieces;
 /// <param name="WidthMm">Width, millimetres; 0 for a zip.</param>
 public sealed record Fitting(string What, string Opening, string Label, double LengthMm, double WidthMm)
 {
+    /// <summary>Whether it is a zip whose halves come apart, with pin and box: what it holds comes off whole.</summary>
+    public bool IsSeparating { get; init; }
+
     /// <summary>What a zip is called.</summary>
     public const string Zip = "zip";
 

@@ -48,7 +48,7 @@ public static class OpeningFittings
     private static IEnumerable<Fitting> Of(Job job, LaidOpening opening, AddedPiece[] pieces)
     {
         Fitting Make(string what, string label, double length, double width) => new(what, opening.Label, label, length, width);
-        var zips = opening.Zips.Select(zip => Make(Fitting.Zip, zip.Label, zip.LengthMm, 0)).Concat(Middles(job, opening, pieces).Select(zip => Make(Fitting.Zip, zip.Label, zip.LengthMm, 0)));
+        var zips = opening.Zips.Select(zip => Make(Fitting.Zip, zip.Label, zip.LengthMm, 0) with { IsSeparating = opening.ComesOff }).Concat(Middles(job, opening, pieces).Select(zip => Make(Fitting.Zip, zip.Label, zip.LengthMm, 0)));
         var hooks = job.Notions.HookLoop.Millimetres;
         var held = opening.Sides.Where(side => opening.JoinOf(side.Side) == JoinKind.HookLoop).Sum(side => side.To - side.From);
         return

@@ -13,6 +13,9 @@ internal static class RimNotches
     // Length of a pen tick where the edge has no allowance to hold it (own choice: seen across a table), millimetres.
     private const double TickLength = 8;
 
+    // How far inside a cut line that lies within the sew line a mark stands, so that its cross is on the cloth (own choice), millimetres.
+    private const double OffEdge = 6;
+
     /// <summary>The ticks of one run, in order along it; none on other edges.</summary>
     /// <param name="run">The run.</param>
     /// <param name="index">Its index.</param>
@@ -36,7 +39,8 @@ internal static class RimNotches
     internal static IEnumerable<DrillMark> Places(DraftRun run, ImmutableArray<Point2> path) => run.Places.Select(place =>
     {
         var (step, on) = Find(path, run.RunsForward ? place.At : run.Class.LengthMm - place.At, run.Allowance);
-        return new DrillMark(Grid.Snap(step.From + (on * step.Along)), place.Purpose);
+        var inward = run.Allowance < 0 ? run.Allowance - OffEdge : 0;
+        return new DrillMark(Grid.Snap(step.From + (on * step.Along) + (inward * step.Outward)), place.Purpose);
     });
 
     private static (SewEdge Step, double On) Find(ImmutableArray<Point2> path, double at, double allowance)

@@ -38,8 +38,8 @@ public static class RoofFittings
         var (zips, arcs) = (RoofZips.Plan(job, shell, line), RoofFlap.ArcsOf(line, cut));
         return
         [
-            .. zips.Select(zip => new Fitting(Fitting.Zip, Roof, zip.Label, zip.LengthMm, 0)),
-            .. wish.Screen is null ? [] : zips.Select(zip => new Fitting(Fitting.Zip, Roof, zip.Label + "s", zip.LengthMm, 0)),
+            .. zips.Select(zip => new Fitting(Fitting.Zip, Roof, zip.Label, zip.LengthMm, 0) { IsSeparating = true }),
+            .. wish.Screen is null ? [] : zips.Select(zip => new Fitting(Fitting.Zip, Roof, zip.Label + "s", zip.LengthMm, 0) { IsSeparating = true }),
             .. line.Loops.SelectMany(loop => loop).SelectMany(step => RoofMarks.TabsAlong(step.LengthMm, wish.Tabs.Millimetres)
                 .Select((_, i) => new Fitting(Fitting.LoadTab, Roof, string.Create(CultureInfo.InvariantCulture, $"{arcs[step.Edge]}t{i + 1}"), TabLength, Webbing))),
             .. added.Where(piece => piece.Kind == PieceKind.RoofFlap).Select(piece => new Fitting(Fitting.HookLoop, Roof, piece.Label, piece.LengthOf(0), wish.HookLoop.Millimetres)),

@@ -91,19 +91,26 @@ public static class RoofMarks
         return (pattern.SewLine[run.From], along, new Point2(-along.Y, along.X));
     }
 
-    /// <summary>From edge to edge of the piece where the flap's lower edge lies on it; on the next pieces, beyond the hubs, it goes on.</summary>
+    /// <summary>From edge to edge of the piece where the flap's lower edge lies on it, the part nearest to the middle of the roof's edge; on the next pieces, beyond the hubs, it goes on.</summary>
     private static IEnumerable<MarkLine> Flap(Pattern pattern, EdgeRun run, double width)
     {
         var (from, along, inward) = Along(pattern, run);
-        var middle = from + (run.LengthMm / 2 * along);
-        if (Room(pattern, run, middle, 2 * width * inward) <= width + ToEdge)
-        {
-            yield break;
-        }
+        Point2 At(double on) => Grid.Snap(from + (width * inward) + (on * along));
+        return Beside(pattern.SewLine, from + (width * inward), along).Where(part => part.To - part.From > 2 * ToEdge)
+            .OrderBy(part => Math.Abs(part.From + part.To - run.LengthMm)).Take(1)
+            .Select(part => new MarkLine([At(part.From + ToEdge), At(part.To - ToEdge)], FlapPurpose));
+    }
 
-        var (at, reach) = (middle + (width * inward), run.LengthMm);
-        var (back, forth) = (Room(pattern, run, at, -reach * along), Room(pattern, run, at, reach * along));
-        yield return new MarkLine([Grid.Snap(at - ((back - ToEdge) * along)), Grid.Snap(at + ((forth - ToEdge) * along))], FlapPurpose);
+    /// <summary>The parts of an endless line that lie within a ring, millimetres along it.</summary>
+    private static (double From, double To)[] Beside(ImmutableArray<Point2> ring, Point2 on, Point2 along)
+    {
+        double Left(Point2 point) => Point2.Cross(along, point - on);
+        double[] crossings =
+        [
+            .. ring.Select((point, i) => (From: point, To: ring[(i + 1) % ring.Length])).Where(step => Left(step.From) < 0 != Left(step.To) < 0)
+                .Select(step => Point2.Dot(along, step.From + (Left(step.From) / (Left(step.From) - Left(step.To)) * (step.To - step.From)) - on)).Order(),
+        ];
+        return [.. crossings.Chunk(2).Select(pair => (pair[0], pair[1]))];
     }
 
     /// <summary>How far the piece goes on from a point within it or on one of its edges, millimetres; at most as far as asked.</summary>

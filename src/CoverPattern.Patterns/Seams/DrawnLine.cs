@@ -12,6 +12,9 @@ namespace CoverPattern.Patterns.Seams;
 /// <param name="Purpose">What it shows, for people.</param>
 public sealed record DrawnLine(int Patch, ImmutableArray<Point2> Path, string Purpose)
 {
+    /// <summary>Label of the opening it belongs to; empty where it belongs to a region, see <see cref="RegionMark"/>.</summary>
+    public string Opening { get; init; } = string.Empty;
+
     /// <summary>A line laid face by face, where it lies on patches: from its first point well inside one to its last there.</summary>
     /// <param name="patches">The patches.</param>
     /// <param name="mark">The line.</param>

@@ -71,6 +71,12 @@ public static class OpeningSeamCheck
             yield return new Fault(place, FormattableString.Invariant($"{opening.Label} leaves {beside:0.0} mm from its {(opening.Region.RingMm > 0 ? "ring" : "rim")} to a seam that it does not cross"), $"at least {least.Typed}, or a rim that crosses the seam: another size or place");
         }
 
+        var over = RimSeams.Over(shell, plan, opening.Region);
+        if (over < least.Millimetres)
+        {
+            yield return new Fault(place, FormattableString.Invariant($"{opening.Label} reaches {over:0.0} mm over a seam"), $"at least {least.Typed} over it, or as far away from it: another size or place");
+        }
+
         var flattest = RimSeams.Flattest(shell, plan, opening.Region);
         if (flattest < RimSeams.FlattestCrossing)
         {

@@ -32,6 +32,12 @@ internal static class RimSeams
         return Math.Asin(Math.Min(1, Math.Abs(Point2.Cross(line.Unit(), step.Unit())))) * 180 / Math.PI;
     }).DefaultIfEmpty(90).Min();
 
+    /// <summary>How far a rim reaches over a seam where it comes back over the same one at once, at the least, millimetres; endless where it does not.</summary>
+    internal static double Over(Shell shell, SeamPlan plan, Region region) => Crossed(plan, region)
+        .Where(stretch => stretch.Enter?.Edge == stretch.Leave?.Edge && plan.Edges[stretch.Leave!.Value.Edge].Role == EdgeRole.Seam)
+        .Select(stretch => stretch.Points.Max(point => Lines.Distance(stretch.Points[0], stretch.Points[^1], point)))
+        .DefaultIfEmpty(double.PositiveInfinity).Min();
+
     /// <summary>Stretches of a rim that end at a seam or at the finished edge.</summary>
     internal static IEnumerable<RimStretch> Crossed(SeamPlan plan, Region region) =>
         region.Rim.Where(stretch => stretch.Leave is { Edge: >= 0 } leave && plan.Edges[leave.Edge].Role != EdgeRole.Fold);

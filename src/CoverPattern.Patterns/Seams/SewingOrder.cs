@@ -10,7 +10,8 @@ namespace CoverPattern.Patterns.Seams;
 /// <summary>An order in which the seams of a cover can be sewn.</summary>
 /// <remarks>
 /// Small things first, while the cloth lies flat; then the uprights of each row, which end in the row's own edges; then row to row from
-/// the top down, so that every one of these seams crosses uprights that are finished; the skirt; the closing seam last. Common practice, no source.
+/// the top down, so that every one of these seams crosses uprights that are finished; the skirt; what fills openings over several pieces, once the seams
+/// between these are sewn; the closing seam last. Common practice, no source.
 /// </remarks>
 public static class SewingOrder
 {
@@ -25,9 +26,12 @@ public static class SewingOrder
         var panels = cut.Panels.SelectMany((panel, i) => panel.Faces.Select(face => (face, i))).ToDictionary(entry => entry.face, entry => entry.i);
         var rows = panels.Keys.GroupBy(face => panels[face])
             .ToDictionary(panel => panel.Key, panel => panel.Where(face => shell.Faces[face].Kind == FaceKind.Facet).Select(face => RowOf(shell.Faces[face].Label)).Distinct(StringComparer.Ordinal).ToArray());
+        var pieces = cut.PiecesOfPatches();
+        var parted = cut.Arcs.Where(arc => arc.Region is not null).GroupBy(arc => arc.Region!.Label, StringComparer.Ordinal)
+            .Where(rim => rim.Select(arc => pieces[arc.First.Patch]).Distinct().Count() > 1).Select(rim => rim.Key).ToHashSet(StringComparer.Ordinal);
         return
         [
-            .. cut.Arcs.Where(IsSewn).GroupBy(arc => StepOf(arc, cut, panels, rows))
+            .. cut.Arcs.Where(IsSewn).GroupBy(arc => arc.Region is { } region && parted.Contains(region.Label) ? (Kind: SewingStepKind.Openings, Row: string.Empty) : StepOf(arc, cut, panels, rows))
                 .OrderBy(step => step.Key.Kind)
                 .ThenByDescending(step => step.Key.Row, StringComparer.Ordinal)
                 .Select(step => new SewingStep(step.Key.Kind, step.Key.Row, [.. step.Select(arc => arc.Label).Order(StringComparer.Ordinal)])),

@@ -24,6 +24,9 @@ public enum SewingStepKind
     /// <summary>The skirt to the row above it.</summary>
     SkirtToRow,
 
+    /// <summary>Fillings of openings whose rims run over several pieces.</summary>
+    Openings,
+
     /// <summary>Zips and flap between a roof that comes off and the wall.</summary>
     Roof,
 

@@ -27,6 +27,20 @@ public sealed record Subdivision(ImmutableArray<Patch> Patches, ImmutableArray<A
             .SelectMany(pair => new[] { (pair.First, pair.Second), (pair.Second, pair.First) }),
     ];
 
+    /// <summary>For each patch the first of those with which it hangs together over folds: they are cut as one piece.</summary>
+    public ImmutableArray<int> PiecesOfPatches()
+    {
+        int[] first = [.. Enumerable.Range(0, Patches.Length)];
+        int Find(int patch) => first[patch] == patch ? patch : first[patch] = Find(first[patch]);
+        foreach (var arc in Arcs.Where(arc => arc.Role == EdgeRole.Fold && arc.Second is not null))
+        {
+            var (one, other) = (Find(arc.First.Patch), Find(arc.Second!.Value.Patch));
+            first[Math.Max(one, other)] = Math.Min(one, other);
+        }
+
+        return [.. first.Select(Find)];
+    }
+
     /// <summary>The arc on which an edge of a patch lies.</summary>
     /// <param name="side">The edge.</param>
     public Arc ArcAt(PatchSide side) => Arcs[Patches[side.Patch].Arcs[side.Edge]];

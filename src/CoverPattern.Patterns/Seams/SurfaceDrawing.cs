@@ -23,6 +23,6 @@ public static class SurfaceDrawing
     {
         var middle = Grid.ToSteps(Point2.Between(line.From, line.To, 0.5));
         return Enumerable.Range(0, cut.Patches.Length).Where(i => cut.Patches[i].Face == line.Face && ExactPredicates.Locate(Rings.ToSteps(cut.Patches[i].Corners), middle) > 0)
-            .Select(i => new DrawnLine(i, [line.From, line.To], line.Purpose));
+            .Select(i => new DrawnLine(i, [line.From, line.To], line.Purpose) { Opening = line.Opening });
     }
 }

@@ -16,6 +16,9 @@ namespace CoverPattern.Patterns.Shells;
 /// </remarks>
 internal sealed class HemHeights
 {
+    // A border or strip lower than this is neither cut nor sewn: a millimetre is the width of a chalk line.
+    private const double LeastStrip = 1;
+
     // Base hubs nearer in height than this stand at one level, millimetres.
     private const double OneLevel = 0.5;
 
@@ -29,9 +32,15 @@ internal sealed class HemHeights
         var local = frame.Base.Select((hub, i) => Raised[i] - GroundBelow(job.Deck, frame, hub)).ToArray();
         var deck = Deck(frame);
         ImmutableArray<double> steps = [.. Steps(frame, local).Zip(moved, (step, at) => step + Tilt(at) - deck)];
-        AboveEdge = job.Skirt.Shape == SkirtShape.Chords ? AboveChords(frame) : [.. moved.Zip(steps, (at, step) => at.Z + step + Drop)];
-        EdgeZ = job.Skirt.Shape == SkirtShape.Chords ? [.. moved.Select(at => at.Z - Drop)] : [.. steps.Select(step => -(step + Drop))];
+        var isChords = job.Skirt.Shape == SkirtShape.Chords;
+        ImmutableArray<double> wished = isChords ? AboveChords(frame) : [.. moved.Zip(steps, (at, step) => at.Z + step + Drop)];
+        Lifted = local.Any(step => step != 0) ? 0 : frame.Base.Select(hub => wished[hub]).Where(IsOnEdge).DefaultIfEmpty(0).Min();
+        AboveEdge = [.. wished.Select(height => height - Lifted)];
+        EdgeZ = [.. moved.Select((at, hub) => isChords ? at.Z - Drop : -(steps[hub] + Drop)).Select(z => z + Lifted)];
     }
+
+    /// <summary>How much higher the whole finished edge lies than wished, millimetres: where base hubs of the model's heights would end within 1 mm of it, it runs through the lowest of them.</summary>
+    internal double Lifted { get; }
 
     /// <summary>For each base hub how much higher it was measured over the others than the model has it, millimetres; 0 when nobody measured.</summary>
     internal ImmutableArray<double> Raised { get; }
@@ -43,6 +52,9 @@ internal sealed class HemHeights
     internal ImmutableArray<double> EdgeZ { get; }
 
     private double Drop => job.Skirt.Drop.Millimetres;
+
+    /// <summary>Whether a hub so far over the finished edge counts as on it.</summary>
+    internal static bool IsOnEdge(double height) => Math.Abs(height) < LeastStrip;
 
     internal static HemHeights Of(Job job, Frame frame, ImmutableArray<Point3> moved) => new(job, frame, moved);
 

@@ -96,8 +96,8 @@ public static class ShellCheck
 
     private static IEnumerable<Notice> OnTheEdge(Job job, Frame frame, Shell shell)
     {
-        var above = HemHeights.Of(job, frame, StandOff.Move(frame, job.StandOff.Millimetres)).AboveEdge;
-        double Gap(int hub) => Math.Abs(above[hub]) * (1 + job.Ease);
+        var heights = HemHeights.Of(job, frame, StandOff.Move(frame, job.StandOff.Millimetres));
+        double Gap(int hub) => Math.Abs(heights.AboveEdge[hub] + heights.Lifted) * (1 + job.Ease);
         var hubs = frame.Base.Where(hub => shell.Nodes[hub].AboveHem == 0 && Gap(hub) > 0.001).ToArray();
         if (hubs.Length > 0)
         {

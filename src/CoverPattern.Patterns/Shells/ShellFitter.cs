@@ -10,15 +10,12 @@ namespace CoverPattern.Patterns.Shells;
 /// <summary>Fits the outer shell over a frame: stand-off, skirt, ease.</summary>
 public static class ShellFitter
 {
-    // A border or strip lower than this is neither cut nor sewn: a millimetre is the width of a chalk line.
-    private const double LeastStrip = 1;
-
     /// <summary>Makes the finished surface of the cover.</summary>
     /// <param name="job">Stand-off, skirt, deck and ease are read; what <see cref="DeckCheck"/> refuses must not come here.</param>
     /// <param name="frame">The frame to be covered.</param>
     /// <returns>
     /// The shell, its lower parts not yet clipped. One skirt face hangs from each base chord to the finished edge, as the skirt's
-    /// shape says; hubs within 1 mm of the finished edge count as on it - where all are, heights count from there -, and a chord whose both ends are less than 2 mm above it has no skirt.
+    /// shape says; hubs within 1 mm of the finished edge count as on it - over heights of the model the whole edge runs through the lowest of them -, and a chord whose both ends are less than 2 mm above it has no skirt.
     /// All of it, drop included, is scaled by (1 + ease) about the deck's centre.
     /// </returns>
     public static Shell Fit(Job job, Frame frame)
@@ -37,12 +34,10 @@ public static class ShellFitter
     internal static ShellMesh Mesh(Job job, Frame frame, ImmutableArray<Point3> moved, HemHeights heights)
     {
         var mesh = new ShellMesh(1 + job.Ease) { Folds = [.. frame.Folds] };
-        // Where the whole cover ends on its base hubs the finished edge lies there, and heights count from it.
-        var ends = frame.Base.All(hub => Math.Abs(heights.AboveEdge[hub]) < LeastStrip) ? frame.Base.Min(hub => heights.AboveEdge[hub]) : 0;
         foreach (var (hub, i) in frame.Hubs.Select((hub, i) => (hub, i)))
         {
-            var height = heights.AboveEdge[i] - ends;
-            mesh.AddNode(hub.Label, moved[i], Math.Abs(height) < LeastStrip ? 0 : height, hub.Ring);
+            var height = heights.AboveEdge[i];
+            mesh.AddNode(hub.Label, moved[i], HemHeights.IsOnEdge(height) ? 0 : height, hub.Ring);
         }
 
         foreach (var facet in frame.Facets)

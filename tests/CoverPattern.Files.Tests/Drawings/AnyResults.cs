@@ -47,6 +47,12 @@ internal static class AnyResults
         string.Empty,
         "\"windows\": [ { \"facets\": [\"F1.02\"], \"aperture\": \"380 mm\", \"pane\": \"clear\", \"screen\": \"mesh\" } ],");
 
+    private static readonly Gen<string> Openings = AnyOf(
+        string.Empty,
+        "\"openings\": [ { \"kind\": \"highVent\", \"outline\": \"rectangle\", \"width\": \"220 mm\", \"height\": \"160 mm\", \"facet\": \"F2.02\", \"screen\": \"mesh\" }, { \"kind\": \"slit\", \"outline\": \"line\", \"height\": \"200 mm\", \"facet\": \"F2.04\" } ],",
+        "\"openings\": [ { \"kind\": \"window\", \"outline\": \"rounded\", \"width\": \"420 mm\", \"height\": \"180 mm\", \"corner\": \"60 mm\", \"above\": \"600 mm\", \"towards\": 100, \"sheet\": \"clear\" } ],",
+        "\"openings\": [ { \"kind\": \"baseVent\", \"outline\": \"rectangle\", \"width\": \"300 mm\", \"height\": \"500 mm\", \"above\": \"50 mm\", \"towards\": 140, \"flap\": \"canvas\", \"screen\": \"mesh\" } ],");
+
     private static readonly Gen<string> Marks = AnyOf(
         string.Empty,
         "\"marks\": { \"hubPatches\": \"outside\" },");
@@ -55,7 +61,7 @@ internal static class AnyResults
     public static Gen<string> Jobs { get; } = Gen.Select(
         AnyOf("1, \"cut\": \"2/3\"", "2, \"cut\": \"1/2\"", "3, \"cut\": \"5/8\"", "3, \"cut\": \"3/8\"", "4, \"cut\": \"1/2\""),
         AnyOf("1.6 m", "2.4 m", "3.1 m", "9 ft"),
-        Gen.Select(Panels, Seams, Windows),
+        Gen.Select(Panels, Seams, Windows, Openings),
         Gen.Select(Skirts, Hems, Marks),
         (frame, radius, pieces, foot) => $$"""
             {
@@ -64,7 +70,7 @@ internal static class AnyResults
               "standOff": { "tubeRadius": "16 mm", "hubHeight": "22 mm" },
               "skirt": { {{foot.Item1}} },
               "seam": { {{pieces.Item2}} },
-              {{pieces.Item1}} {{pieces.Item3}} {{foot.Item2}} {{foot.Item3}}
+              {{pieces.Item1}} {{pieces.Item3}} {{pieces.Item4}} {{foot.Item2}} {{foot.Item3}}
               "cloths": [
                 { "name": "canvas", "rollWidth": "3.2 m" }, { "name": "coated", "rollWidth": "3.2 m" },
                 { "name": "clear", "rollWidth": "1.4 m" }, { "name": "mesh", "rollWidth": "1.4 m" }
@@ -97,21 +103,32 @@ internal static class AnyResults
 
         var openings = OpeningLayer.Lay(job, frame, shell);
         var plan = SeamPlanner.Plan(job, shell, panels);
-        if (SeamWishCheck.Faults(job, shell, plan).Any() || openings.Faults.Any() || OpeningSeamCheck.Faults(job, shell, plan, openings.Windows).Any() || OpeningSeamCheck.Faults(job, shell, plan, openings.Openings).Any() || SplashCheck.Faults(job, shell, openings.Windows).Any())
+        plan = RoofLine.Find(job, frame, shell)?.ZipIn(plan) ?? plan;
+        if (SeamWishCheck.Faults(job, shell, plan).Any() || openings.Faults.Any() || OpeningSeamCheck.Faults(job, shell, plan, openings.Windows).Any() || OpeningSeamCheck.Faults(job, shell, plan, openings.Openings).Any() || OpeningSeamCheck.Faults(plan, openings.Slits).Any()
+            || RoofCheck.Faults(job, frame, shell, plan, openings).Any() || SeamZipCheck.Faults(job, shell, plan, openings).Any() || PipeSeamCheck.Faults(job, shell, plan, openings.Pipes).Any() || SplashCheck.Faults(job, shell, openings.Windows).Any())
         {
             return null;
         }
 
-        var cut = HubStops.Shorten(job, shell, Subdivider.Cut(shell, plan, openings.Regions));
+        var cut = HubStops.Shorten(job, shell, SurfaceDrawing.On(Subdivider.Cut(shell, plan, openings.Regions), openings.Lines));
         var flat = PanelFlattener.Flatten(cut);
-        ImmutableArray<AddedPiece> added = [.. WindowPieces.Make(job, openings.Windows), .. HubPatchPieces.Make(job, shell, cut), .. SplashBand.Make(job, shell, cut, flat)];
+        ImmutableArray<AddedPiece> added =
+        [
+            .. WindowPieces.Make(job, openings.Windows),
+            .. OpeningPieces.Make(job, openings, cut),
+            .. PipePieces.Make(shell, plan, openings.Pipes),
+            .. HubPatchPieces.Make(job, shell, cut),
+            .. SplashBand.Make(job, shell, cut, flat),
+            .. RoofFlap.Make(job, frame, shell, cut),
+        ];
         var finishing = PieceFinisher.Finish(job, shell, cut, flat, added);
         if (!finishing.Faults.IsEmpty)
         {
             return null;
         }
 
-        var lays = isLaid ? LayPlanner.Plan(job, finishing.Set, progress: null, default) : [];
-        return new Result(bytes, job, frame, shell, cut, finishing.Set, lays, Estimator.Count(job, finishing.Set, lays), []);
+        var set = finishing.Set with { Fittings = [.. OpeningFittings.Of(job, openings, added), .. RoofFittings.Of(job, frame, shell, cut, added)] };
+        var lays = isLaid ? LayPlanner.Plan(job, set, progress: null, default) : [];
+        return new Result(bytes, job, frame, shell, cut, set, lays, Estimator.Count(job, set, lays), []) { Pipes = openings.Pipes };
     }
 }

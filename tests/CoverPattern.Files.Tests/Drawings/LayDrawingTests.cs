@@ -47,6 +47,22 @@ public class LayDrawingTests
         Assert.Equal(52, Drawing.Lines.Count(line => line.Layer == DrawingLayers.Scale));
     }
 
+    [Fact]
+    public void Draw_ShopThatMeasuresInInches_MarksEveryFootAndTellsInches()
+    {
+        var drawing = LayDrawing.Draw(SamplePieces.Lay, SamplePieces.Set, PaperNotes.None with { IsInInches = true });
+        var texts = drawing.Texts.Where(text => text.Layer == DrawingLayers.Scale).ToArray();
+
+        // By hand: 5000.5 mm are 16.406 ft, and 65 times 76.2 mm (3 in) are 4953.
+        Assert.Equal(Enumerable.Range(0, 17).Select(foot => foot + " ft"), texts.Select(text => text.Text));
+        Assert.All(texts.Select((text, foot) => (text.At.X, foot)), mark => Assert.Equal(mark.foot * 304.8, mark.X, 1e-9));
+        var strokes = drawing.Lines.Where(line => line.Layer == DrawingLayers.Scale && line.Points[0].X == line.Points[1].X).Select(line => line.Points[0].X).ToArray();
+        Assert.Equal(66, strokes.Length);
+        Assert.Equal(4953, strokes.Max(), 1e-9);
+        // 1500 mm are 59.055 in, 1460 are 57.480; 5000.5 are 196.870, the next sixteenth 196.875.
+        Assert.Contains(drawing.Texts, text => text.Text.StartsWith("Roll 59 1/16 in wide, 57 1/2 in of it usable; cut 196 7/8 in off the roll", StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData(true, "canvas: as the cloth lies, face down: pieces are drawn from inside")]
     [InlineData(false, "canvas: as the cloth lies, face up: pieces are drawn seen from outside")]

@@ -1,5 +1,4 @@
 using CoverPattern.Files.Drawings;
-using CsCheck;
 
 namespace CoverPattern.Files.Tests.Drawings;
 

@@ -4,7 +4,6 @@ using System.Linq;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using CoverPattern.Files.Jobs;
-using CsCheck;
 using Json.Schema;
 
 namespace CoverPattern.Files.Tests.Jobs;

@@ -55,7 +55,7 @@ public sealed class LayReaderTests
         { "cloths[0].rolls[0].flaws[0].at", """, "rolls": [ { "length": "5 m", "flaws": [ { "at": "5 m", "across": 0, "long": 10, "wide": 10 } ] } ] """, "" },
         { "cloths[0].rolls[0].flaws[0].across", """, "rolls": [ { "flaws": [ { "at": 0, "across": 1500, "long": 10, "wide": 10 } ] } ] """, "" },
         { "cloths[0].rolls[0].flaws[0].wide", """, "rolls": [ { "flaws": [ { "at": 0, "across": 0, "long": 10 } ] } ] """, "" },
-        { "lay.plies", """, "rolls": [ { "flaws": [ { "at": 0, "across": 0, "long": 10, "wide": 10 } ] } ] """, """ "plies": 2 """ },
+        { "lay.spread", """, "rolls": [ { "flaws": [ { "at": 0, "across": 0, "long": 10, "wide": 10 } ] } ] """, """ "plies": 2, "spread": "faceToFace" """ },
         { "lay.plies", "", """ "plies": 3, "spread": "faceToFace" """ },
         { "lay.plies", "", """ "plies": 2, "start": "old.json" """ },
         { "lay.table", "", """ "table": 600, "endAllowance": 300 """ },

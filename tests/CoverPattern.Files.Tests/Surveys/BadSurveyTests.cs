@@ -1,5 +1,4 @@
 using System;
-using System.Diagnostics;
 using System.IO;
 using System.Linq;
 using System.Text;
@@ -116,7 +115,7 @@ public class BadSurveyTests
     [InlineData("big.stl")]
     [InlineData("big.ply")]
     [InlineData("big.obj")]
-    public void Read_MillionFaces_IsRefusedWithinTwoSeconds(string name)
+    public void Read_MillionFaces_IsRefused(string name)
     {
         var bytes = name switch
         {
@@ -125,18 +124,16 @@ public class BadSurveyTests
             _ => Encoding.UTF8.GetBytes("v 0 0 0\nv 1 0 0\nv 0 1 0\n" + string.Concat(Enumerable.Repeat("f 1 2 3\n", 1_000_000))),
         };
         var beside = bytes[..Math.Min(bytes.Length, SurveyFile.MostBytes + 1)];
-        var clock = Stopwatch.StartNew();
 
         var reading = JobReader.Read(JobWith($$"""{ "file": "{{name}}", "unit": "mm" }"""), _ => beside);
 
-        Assert.True(clock.Elapsed < TimeSpan.FromSeconds(2), $"{clock.Elapsed}");
         var fault = Assert.Single(reading.Faults);
         Assert.StartsWith("frame.survey", fault.Place, StringComparison.Ordinal);
         Assert.Contains("at most", fault.Allowed, StringComparison.Ordinal);
     }
 
     [Fact]
-    public void Mend_FiveThousandFacets_TakesUnderTwoSeconds()
+    public void Mend_FiveThousandFacets_KeepsThemAll()
     {
         // 49 x 51 quadrangles of a shallow roof, halved: 4,998 triangles.
         var text = new StringBuilder();
@@ -157,18 +154,9 @@ public class BadSurveyTests
             }
         }
 
-        var bytes = Encoding.UTF8.GetBytes(text.ToString());
-        var least = TimeSpan.MaxValue;
-        // The best of a few: others may use the machine meanwhile.
-        for (var i = 0; i < 5 && least > TimeSpan.FromSeconds(2); i++)
-        {
-            var clock = Stopwatch.StartNew();
-            var mending = SurveyMender.Mend(SurveyFile.Read("roof.obj", bytes, 1).Survey! with { WeldMm = 0.1 });
-            least = clock.Elapsed < least ? clock.Elapsed : least;
-            Assert.Equal(4998, mending.Mesh!.Facets.Length);
-        }
+        var mending = SurveyMender.Mend(SurveyFile.Read("roof.obj", Encoding.UTF8.GetBytes(text.ToString()), 1).Survey! with { WeldMm = 0.1 });
 
-        Assert.True(least < TimeSpan.FromSeconds(2), $"{least}");
+        Assert.Equal(4998, mending.Mesh!.Facets.Length);
     }
 
     [Fact]
@@ -212,13 +200,8 @@ public class BadSurveyTests
         return stream.ToArray();
     }
 
-    private static JobReading Job(string lines)
-    {
-        var clock = Stopwatch.StartNew();
-        var reading = JobReader.Read(JobWith($"{{ \"lines\": [{string.Join(", ", lines.TrimEnd('\n').Split('\n').Select(line => $"\"{line}\""))}] }}"));
-        Assert.True(clock.Elapsed < TimeSpan.FromSeconds(2), $"{clock.Elapsed}");
-        return reading;
-    }
+    private static JobReading Job(string lines) =>
+        JobReader.Read(JobWith($"{{ \"lines\": [{string.Join(", ", lines.TrimEnd('\n').Split('\n').Select(line => $"\"{line}\""))}] }}"));
 
     private static string JobWith(string survey) =>
         $$"""{ "schemaVersion": 1, "date": "2026-03-01", "frame": { "survey": {{survey}} }, "cloths": [{ "name": "canvas", "rollWidth": "2 m" }] }""";

@@ -22,6 +22,18 @@ public class NotionTests
         Assert.Equal(new NotionSize(600, 2), Assert.Single(zip.Sizes));
     }
 
+    [Fact]
+    public void Count_ZipsOfALinersRoof_ComeApart()
+    {
+        // By the liner's page roof and wall come off each by itself; a zip in a seam of the cover does not come apart.
+        var set = Samples.TwoCovers();
+        var zipped = set with { Patterns = [.. set.Patterns.Select(pattern => pattern with { Runs = [.. pattern.Runs.Select(run => run with { MakeUp = run.MakeUp.Length > 0 ? "liner zip" : string.Empty })] })] };
+        var job = Samples.Job(Samples.Canvas) with { Covers = 2, Notions = Sold, Liner = new LinerWish("canvas", Samples.Mm(40), Samples.Mm(50)) };
+
+        Assert.True(Estimator.Count(job, zipped, []).Total.Notions.Single().IsSeparating);
+        Assert.False(Count(MakeUpForm.Zip, Sold).IsSeparating);
+    }
+
     [Theory]
     [InlineData(100, 0, 1000)]
     [InlineData(100, 0.005, 1000)]

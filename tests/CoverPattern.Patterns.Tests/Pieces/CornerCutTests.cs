@@ -36,6 +36,16 @@ public class CornerCutTests
     }
 
     [Fact]
+    public void Draw_RimOfAScreenOnATrimmedJob_KeepsItsLapRoundTheCorners()
+    {
+        // By hand: 400 x 250 with a lap of 40 mm all round is 480 x 330, corners and all.
+        Point2[] corners = [new(0, 0), new(400, 0), new(400, 250), new(0, 250)];
+        ImmutableArray<SewEdge> edges = [.. corners.Select((corner, i) => new SewEdge(corner, corners[(i + 1) % 4], EdgeRole.Rim, 40))];
+
+        Assert.Equal(480 * 330, Rings.SignedArea(Draw(edges, CornerStyle.Trimmed)), 1e-6);
+    }
+
+    [Fact]
     public void Draw_AnyTriangle_IsSimpleAndHoldsTheSewLine() => Triangles.Sample(triangle =>
     {
         foreach (var style in Enum.GetValues<CornerStyle>())

@@ -41,10 +41,29 @@ public class SewingOrderTests
         Assert.Equal(cut.Arcs.Where(arc => arc.MakeUp is { IsClosing: true }).Select(arc => arc.Label).Order(StringComparer.Ordinal), last.Seams);
     }
 
+    [Fact]
+    public void Of_OpeningOverSeveralPieces_ComesAfterTheSeamsBetweenThem()
+    {
+        // A window of 300 mm inside a facet, and one of 1 m round a corner of it: that one lies on several pieces.
+        var job = Jobs.Dome(2, 3, 2500);
+        var wish = new OpeningWish(new OutlineWish(OutlineForm.Circle) { Width = Jobs.Mm(300) }, new OpeningPlace("F2.02", default, default), LayingRule.Either, Jobs.Mm(15));
+        var over = wish with { Outline = new OutlineWish(OutlineForm.Circle) { Width = Jobs.Mm(1000) }, Place = new OpeningPlace("F1.02", default, default) };
+
+        var (shell, cut) = Cut(job with { Openings = [wish, over] });
+        var steps = SewingOrder.Of(shell, cut);
+
+        var first = Assert.Single(steps, step => step.Seams.Contains("O1"));
+        var later = Assert.Single(steps, step => step.Kind == SewingStepKind.Openings);
+        Assert.Equal(SewingStepKind.Rims, first.Kind);
+        Assert.True(later.Seams.Length > 1);
+        Assert.All(later.Seams, seam => Assert.StartsWith("O2-", seam, StringComparison.Ordinal));
+        Assert.All(steps.Where(step => step.Seams.Any(seam => seam[0] == 'S')), step => Assert.True(step.Kind < later.Kind));
+    }
+
     private static (Shell Shell, Subdivision Cut) Cut(Job job)
     {
         var frame = CoverPattern.Patterns.Frames.FrameBuilder.Build(job.Frame);
         var shell = ShellFitter.Fit(job, frame);
-        return (shell, Subdivider.Cut(shell, SeamPlanner.Plan(job, shell, PanelPlanner.Plan(job, frame, shell))));
+        return (shell, Subdivider.Cut(shell, SeamPlanner.Plan(job, shell, PanelPlanner.Plan(job, frame, shell)), CoverPattern.Patterns.Openings.OpeningLayer.Lay(job, frame, shell).Regions));
     }
 }

@@ -71,6 +71,19 @@ public class OpeningSewingTests
         });
     }
 
+    /// <summary>A corner that reaches a millimetre over an edge: over a seam nobody can turn so short a rim under, over a fold it is cut like any other.</summary>
+    [Fact]
+    public void Faults_CornerJustOverAnEdge_RefusedOverASeamSewnOverAFold()
+    {
+        var order = new OpeningOrder("F3.02", -10, -238.413, 0, IsCarried: true) { Size = (523.563, 376.942) };
+        var job = Opened(Dome with { Cloths = [.. Dome.Cloths.Select(cloth => cloth with { RollWidth = SewingJobs.Mm(6000) })] }, order);
+        var bands = job with { Panels = [new PanelWish(PanelForm.Bands)] };
+
+        Assert.Contains("O1 reaches 0.7 mm over a seam", string.Join(" / ", FaultsOf(job).Select(fault => fault.ToString())), StringComparison.Ordinal);
+        Assert.Empty(FaultsOf(bands));
+        Assert.Empty(OpenedCover.Faults(SewingJobs.PiecesText(bands), SewingJobs.OrderOf(bands), order));
+    }
+
     [Fact]
     public void Faults_RandomOutlinesAtRandomPlaces_NoneWhereTheyFit()
     {

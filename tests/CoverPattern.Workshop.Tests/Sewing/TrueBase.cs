@@ -11,6 +11,9 @@ namespace CoverPattern.Workshop.Tests.Sewing;
 /// </remarks>
 internal sealed class TrueBase
 {
+    /// <summary>Hubs this near to the finished edge count as on it.</summary>
+    internal const double OnEdge = 1;
+
     private const double Low = 0.5;
 
     private readonly CoverSizes sizes;
@@ -30,7 +33,9 @@ internal sealed class TrueBase
         var over = Hubs.Select((hub, i) => Stated(i) + Tilt(hubs[hub])).ToArray();
         deck = Order.Measured is not null ? 0 : Order.IsMean ? over.Average() : over.Min() - Order.Plinth;
         var local = Lift.Select((lift, i) => lift - (Order.Ground?[i] ?? 0)).ToArray();
-        Heights = [.. nodes.Select((node, i) => HeightOf(node, frame, i, local))];
+        double[] wished = [.. nodes.Select((node, i) => HeightOf(node, frame, i, local))];
+        var near = Hubs.Select(hub => wished[hub]).Where(height => Math.Abs(height) < OnEdge && local.All(step => step == 0)).ToArray();
+        Heights = [.. wished.Select(height => height - (near.Length > 0 ? near.Min() : 0))];
     }
 
     /// <summary>The base hubs, counter-clockwise from the front.</summary>

@@ -6,13 +6,12 @@ namespace CoverPattern.Workshop.Tests.Sewing;
 
 /// <summary>The cover as a polyhedron in space, from closed forms: what the sewn pieces have to become.</summary>
 /// <remarks>
-/// Rules of the cut, promised to the shop and so part of the truth (docs/checks.md): a hub within 1 mm of the finished
-/// edge counts as on it; a chord whose ends are less than 2 mm above it gets no skirt; what is left of a face narrower than
+/// Rules of the cut, promised to the shop and so part of the truth (docs/checks.md): a hub within 1 mm of the finished edge counts
+/// as on it, and over heights of the model the whole edge runs through the lowest such hub; a chord whose ends are less than 2 mm above it gets no skirt; what is left of a face narrower than
 /// 1 mm is dropped. A skirt over measured heights has no place in space: it stands here on its chord, as a stiff strip.
 /// </remarks>
 internal sealed class TrueCover
 {
-    private const double OnEdge = 1;
     private const double LeastSkirt = 2;
     private const double LeastWidth = 1;
 
@@ -58,7 +57,7 @@ internal sealed class TrueCover
         }
 
         below = new TrueBase(sizes, frame, hubs, [.. nodes]);
-        heights.AddRange(below.Heights.Select(height => Math.Abs(height) < OnEdge ? 0 : height));
+        heights.AddRange(below.Heights.Select(height => Math.Abs(height) < TrueBase.OnEdge ? 0 : height));
         nodes.AddRange(Feet(frame));
         heights.AddRange(heights.Select(_ => 0.0).ToArray());
     }

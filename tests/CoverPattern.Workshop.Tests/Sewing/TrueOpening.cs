@@ -43,7 +43,7 @@ internal static class TrueOpening
             for (var i = 0; i < plane.Length; i++)
             {
                 var (from, to) = (plane[i], plane[(i + 1) % plane.Length]);
-                if (face.Edges[i].Neighbour is { } beyond && !planes.ContainsKey(beyond) && Along(from, to).Any(point => order.Beyond(point) < 0))
+                if (face.Edges[i].Neighbour is { } beyond && !planes.ContainsKey(beyond) && Shares(share => order.Beyond(from + (share * (to - from)))).Any(share => order.Beyond(from + (share * (to - from))) < 0))
                 {
                     planes.Add(beyond, Unfolded(cover.Faces[beyond], (face.Corners[i], face.Corners[(i + 1) % plane.Length]), (from, to)));
                     next.Enqueue(beyond);
@@ -156,9 +156,10 @@ internal static class TrueOpening
     private static IEnumerable<(double Share, bool Leaves)> Crossings(FlatPoint from, FlatPoint to, OpeningOrder order)
     {
         double Beyond(double share) => order.Beyond(from + (share * (to - from)));
-        for (var i = 0; i < Samples; i++)
+        var shares = Shares(Beyond);
+        for (var i = 0; i + 1 < shares.Length; i++)
         {
-            var (low, high) = ((double)i / Samples, (i + 1.0) / Samples);
+            var (low, high) = (shares[i], shares[i + 1]);
             var leaves = Beyond(low) < 0;
             if (leaves == Beyond(high) < 0)
             {
@@ -175,7 +176,27 @@ internal static class TrueOpening
         }
     }
 
-    private static IEnumerable<FlatPoint> Along(FlatPoint from, FlatPoint to) => Enumerable.Range(0, Samples + 1).Select(i => from + ((double)i / Samples * (to - from)));
+    /// <summary>Shares of an edge to look at: even steps, and between them where the edge comes nearest to the outline, for a corner may just reach over it.</summary>
+    private static double[] Shares(Func<double, double> beyond)
+    {
+        double[] even = [.. Enumerable.Range(0, Samples + 1).Select(i => (double)i / Samples)];
+        double[] values = [.. even.Select(beyond)];
+        var near = Enumerable.Range(1, Samples - 1)
+            .Where(i => Math.Abs(values[i]) <= Math.Min(Math.Abs(values[i - 1]), Math.Abs(values[i + 1])))
+            .Select(i => Nearest(beyond, Math.Sign(values[i]), even[i - 1], even[i + 1]));
+        return [.. even.Concat(near).Order()];
+    }
+
+    private static double Nearest(Func<double, double> beyond, int side, double low, double high)
+    {
+        for (var third = 0; third < 60; third++)
+        {
+            var (lower, upper) = (low + ((high - low) / 3), high - ((high - low) / 3));
+            (low, high) = side * beyond(lower) < side * beyond(upper) ? (low, upper) : (lower, high);
+        }
+
+        return (low + high) / 2;
+    }
 
     private static bool IsInside(FlatPoint[] ring, FlatPoint point) => ring.Select((corner, i) => (ring[(i + 1) % ring.Length] - corner).Cross(point - corner)).All(left => left > 0);
 

@@ -1,4 +1,6 @@
 using System;
+using System.Collections.Generic;
+using System.Runtime.InteropServices;
 
 namespace CoverPattern.Lays.Nesting.Search;
 
@@ -14,10 +16,12 @@ internal sealed class ContactSteps
     private readonly Strip _strip;
     private readonly int[] _found;
     private readonly int[] _steps = new int[Most];
+    private readonly PairTables _tables;
+    private readonly List<Touching> _pieces = [];
 
-    public ContactSteps(Strip strip)
+    public ContactSteps(Strip strip, PairTables tables)
     {
-        _strip = strip;
+        (_strip, _tables) = (strip, tables);
         _found = new int[strip.Count];
     }
 
@@ -41,10 +45,8 @@ internal sealed class ContactSteps
                 var other = _found[k];
                 if (other != copy)
                 {
-                    var shape = _strip.Shapes[other];
                     double x = _strip.X[other] + shift - spot.X, y = _strip.Y[other] - spot.Y;
-                    Sweep(new Side(spot.Shape, shape, x, y, 1), alongX, reach, ref count);
-                    Sweep(new Side(shape, spot.Shape, -x, -y, -1), alongX, reach, ref count);
+                    Sweep(spot.Shape, _strip.Shapes[other], (x, y), alongX, reach, ref count);
                 }
             }
         }
@@ -52,39 +54,42 @@ internal sealed class ContactSteps
         return _steps.AsSpan(0, count);
     }
 
-    /// <param name="Corners">The shape whose corners reach an edge.</param>
-    /// <param name="Edges">The shape whose edges are reached.</param>
-    /// <param name="X">Where the edges' shape lies, seen from the corners' shape.</param>
-    /// <param name="Y">Where the edges' shape lies, seen from the corners' shape.</param>
-    /// <param name="Sign">+1 when the corners move, -1 when the edges do.</param>
-    private readonly record struct Side(PreparedShape Corners, PreparedShape Edges, double X, double Y, int Sign);
-
-    private void Sweep(in Side side, bool alongX, int reach, ref int count)
+    /// <summary>Looks where the other shape, seen from the moved one, meets the shifts at which they touch.</summary>
+    private void Sweep(PreparedShape moved, PreparedShape other, (double X, double Y) shift, bool alongX, int reach, ref int count)
     {
-        var (fixedCorner, movedCorner) = alongX ? (side.Corners.Y, side.Corners.X) : (side.Corners.X, side.Corners.Y);
-        var (fixedEdge, movedEdge) = alongX ? (side.Edges.Y, side.Edges.X) : (side.Edges.X, side.Edges.Y);
-        var (fixedStep, movedStep) = alongX ? (side.Edges.StepY, side.Edges.StepX) : (side.Edges.StepX, side.Edges.StepY);
-        var (fixedShift, movedShift) = alongX ? (side.Y, side.X) : (side.X, side.Y);
-        for (var j = 0; j < side.Edges.EdgeCount; j++)
+        // The charts are of the shape of the lower index first. Without a chart the pieces are made for the occasion, in the same way.
+        var isFirst = moved.Index <= other.Index;
+        var (x, y) = isFirst ? shift : (-shift.X, -shift.Y);
+        var sign = isFirst ? 1 : -1;
+        var (height, place) = alongX ? (y, x) : (x, y);
+        foreach (var piece in Pieces(isFirst ? moved : other, isFirst ? other : moved))
         {
-            var (start, step) = (fixedEdge[j] + fixedShift, fixedStep[j]);
-            var (low, high) = step >= 0 ? (start, start + step) : (start + step, start);
-            for (var i = 0; i < side.Corners.EdgeCount && step != 0; i++)
+            var (from, to) = alongX ? (piece.Y, piece.ToY) : (piece.X, piece.ToX);
+            if (from == to || height < Math.Min(from, to) || height > Math.Max(from, to))
             {
-                var height = fixedCorner[i];
-                if (height < low || height > high)
-                {
-                    continue;
-                }
+                continue;
+            }
 
-                var gap = movedEdge[j] + movedShift + ((height - start) / step * movedStep[j]) - movedCorner[i];
-                if (Math.Abs(gap) <= reach && !Cone.Overlap(Contact.At(side.Corners, i), Contact.Beside(side.Edges, j)))
-                {
-                    Add((int)Math.Floor(side.Sign * gap), ref count);
-                    Add((int)Math.Ceiling(side.Sign * gap), ref count);
-                }
+            var (start, end) = alongX ? (piece.X, piece.ToX) : (piece.Y, piece.ToY);
+            var step = sign * (place - (start + ((height - from) / (to - from) * (end - start))));
+            if (Math.Abs(step) <= reach)
+            {
+                Add((int)Math.Floor(step), ref count);
+                Add((int)Math.Ceiling(step), ref count);
             }
         }
+    }
+
+    private ReadOnlySpan<Touching> Pieces(PreparedShape first, PreparedShape second)
+    {
+        if (_tables.TableFor(first, second) is var table && table != PairTable.None)
+        {
+            return table.Touching;
+        }
+
+        _pieces.Clear();
+        Touching.Collect(first, second, _pieces);
+        return CollectionsMarshal.AsSpan(_pieces);
     }
 
     /// <summary>Puts a step into the list by its size; steps that are there or none are passed over.</summary>

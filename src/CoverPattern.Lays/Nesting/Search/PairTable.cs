@@ -1,4 +1,6 @@
 using System;
+using System.Collections.Generic;
+using System.Linq;
 
 namespace CoverPattern.Lays.Nesting.Search;
 
@@ -13,8 +15,21 @@ namespace CoverPattern.Lays.Nesting.Search;
 /// </remarks>
 internal sealed class PairTable
 {
-    private const byte Unsure = 2;
-    private const byte Unknown = 3;
+    /// <summary>What <see cref="Look"/> tells of shifts at which the shapes do not overlap.</summary>
+    public const byte Apart = 0;
+
+    /// <summary>What <see cref="Look"/> tells where it must be asked exactly.</summary>
+    public const byte Unsure = 1;
+
+    // Any higher number: they overlap, and the number tells how badly at least.
+    private const byte LeastOverlap = 2;
+    private const byte MostOverlap = 254;
+    private const byte Unknown = 255;
+
+    // Numbers for each halving of the severity.
+    private const int Fineness = 24;
+
+    private static readonly float[] Shares = [.. Enumerable.Range(0, 256).Select(code => code > LeastOverlap ? MathF.Pow(2, (code - MostOverlap) / (float)Fineness) : 0)];
 
     // A cell's border belongs to both cells, with a reserve far above the rounding of a cell number.
     private const double Reserve = 1e-6;
@@ -25,55 +40,49 @@ internal sealed class PairTable
     private readonly double _rowsPerStep;
     private readonly int _size;
     private readonly byte[] _cells;
+    private readonly float _worst;
+
+    private PairTable()
+    {
+        (_cells, Touching) = ([Unsure], []);
+    }
 
     public PairTable(PreparedShape a, PreparedShape b, int size)
     {
         (_left, _bottom, _size) = ((double)a.Box.Left - b.Box.Right, (double)a.Box.Bottom - b.Box.Top, size);
         _columnsPerStep = size / ((double)a.Box.Width + b.Box.Width);
         _rowsPerStep = size / ((double)a.Box.Height + b.Box.Height);
-        _cells = new byte[size * size];
+        _cells = new byte[(size * size) + 1];
         Array.Fill(_cells, Unknown);
-        MarkTouching(a, b, outward: false);
-        MarkTouching(b, a, outward: true);
+        _cells[^1] = Apart;
+        var pieces = new List<Touching>();
+        Search.Touching.Collect(a, b, pieces);
+        Touching = [.. pieces];
+        foreach (var piece in Touching)
+        {
+            Mark((piece.X, piece.Y), (piece.ToX, piece.ToY));
+        }
+
         Decide(a, b);
+        _worst = Grade(a, b);
     }
 
-    /// <summary>+1 they overlap, 0 they do not, -1 ask exactly.</summary>
-    public int Look(double x, double y)
+    /// <summary>Knows nothing.</summary>
+    public static PairTable None { get; } = new();
+
+    /// <summary>The shifts at which the shapes touch.</summary>
+    public Touching[] Touching { get; }
+
+    /// <summary><see cref="Apart"/>, <see cref="Unsure"/>, or else a number for <see cref="Least"/>: they overlap.</summary>
+    public byte Look(double x, double y)
     {
         var column = (int)((x - _left) * _columnsPerStep);
         var row = (int)((y - _bottom) * _rowsPerStep);
-        if ((uint)column >= (uint)_size || (uint)row >= (uint)_size)
-        {
-            return 0;
-        }
-
-        var cell = _cells[(row * _size) + column];
-        return cell == Unsure ? -1 : cell;
+        return (uint)column < (uint)_size && (uint)row < (uint)_size ? _cells[(row * _size) + column] : _cells[^1];
     }
 
-    /// <summary>Marks the shifts at which a corner of one shape slides along an edge of the other, insides apart.</summary>
-    /// <param name="corners">The shape whose corners touch.</param>
-    /// <param name="edges">The shape whose edges are touched.</param>
-    /// <param name="outward">Whether the corners belong to the second shape, so that shifts count from edge to corner.</param>
-    private void MarkTouching(PreparedShape corners, PreparedShape edges, bool outward)
-    {
-        for (var i = 0; i < corners.EdgeCount; i++)
-        {
-            var cone = Contact.At(corners, i);
-            for (var j = 0; j < edges.EdgeCount; j++)
-            {
-                if (Cone.Overlap(cone, Contact.Beside(edges, j)))
-                {
-                    continue;
-                }
-
-                var (x, y) = (corners.X[i] - edges.X[j], corners.Y[i] - edges.Y[j]);
-                var (toX, toY) = (x - edges.StepX[j], y - edges.StepY[j]);
-                Mark(outward ? (-x, -y) : (x, y), outward ? (-toX, -toY) : (toX, toY));
-            }
-        }
-    }
+    /// <summary>A severity that no shift with this number falls below.</summary>
+    public float Least(byte code) => _worst * Shares[code];
 
     /// <summary>Marks every cell a straight piece meets, row by row.</summary>
     private void Mark((double X, double Y) from, (double X, double Y) to)
@@ -117,10 +126,38 @@ internal sealed class PairTable
         }
     }
 
+    /// <summary>Writes down for each cell of overlap how bad it is at least.</summary>
+    /// <returns>The severity that the highest number stands for.</returns>
+    private float Grade(PreparedShape a, PreparedShape b)
+    {
+        var least = new float[_cells.Length];
+        var reach = (float)(0.5 * Math.Sqrt((1 / (_columnsPerStep * _columnsPerStep)) + (1 / (_rowsPerStep * _rowsPerStep))));
+        for (var k = 0; k < least.Length; k++)
+        {
+            if (_cells[k] == LeastOverlap)
+            {
+                var (x, y) = (_left + (((k % _size) + 0.5) / _columnsPerStep), _bottom + (((k / _size) + 0.5) / _rowsPerStep));
+                least[k] = Severity.Least(a, b, (float)x, (float)y, reach);
+            }
+        }
+
+        var worst = least.Max();
+        for (var k = 0; k < least.Length; k++)
+        {
+            if (least[k] > 0)
+            {
+                // Rounded down, with a little to spare for the rounding of the numbers themselves.
+                _cells[k] = (byte)Math.Max(LeastOverlap, Math.Floor(MostOverlap - 0.001 + (Fineness * Math.Log2(least[k] / worst))));
+            }
+        }
+
+        return worst;
+    }
+
     private byte Ask(PreparedShape a, PreparedShape b, int column, int row)
     {
         var x = Math.Round(_left + ((column + 0.5) / _columnsPerStep));
         var y = Math.Round(_bottom + ((row + 0.5) / _rowsPerStep));
-        return Overlap.Exists(a, b, x, y) ? (byte)1 : (byte)0;
+        return Overlap.Exists(a, b, x, y) ? LeastOverlap : Apart;
     }
 }

@@ -32,39 +32,42 @@ internal sealed class PairTables
     /// <summary><see cref="Search.Overlap.Exists"/>, but no piece overlaps a flawed area that it bears, nor one area another.</summary>
     public bool Overlap(PreparedShape a, PreparedShape b, double x, double y)
     {
-        if (a.Grade >= b.LeastGrade || b.Grade >= a.LeastGrade)
+        if (!AreHazards(a, b))
         {
             return false;
         }
 
+        var sign = a.Index <= b.Index ? 1 : -1;
+        var look = TableFor(a, b).Look(sign * x, sign * y);
+        return look == PairTable.Unsure ? Search.Overlap.Exists(a, b, x, y) : look != PairTable.Apart;
+    }
+
+    /// <summary>Whether two shapes must keep clear of each other: not a piece and a flawed area that it bears, nor two areas.</summary>
+    public static bool AreHazards(PreparedShape a, PreparedShape b) => a.Grade < b.LeastGrade && b.Grade < a.LeastGrade;
+
+    /// <summary>The table of two shapes, the one of the lower index first, as far as it is made; asking for it often enough makes it.</summary>
+    /// <returns><see cref="PairTable.None"/> while there is none.</returns>
+    public PairTable TableFor(PreparedShape a, PreparedShape b)
+    {
         if (_count == 0 || a.Index == PreparedShape.NoIndex || b.Index == PreparedShape.NoIndex)
         {
-            return Search.Overlap.Exists(a, b, x, y);
+            return PairTable.None;
         }
 
-        return a.Index <= b.Index ? Ordered(a, b, x, y) : Ordered(b, a, -x, -y);
+        var (first, second) = a.Index <= b.Index ? (a, b) : (b, a);
+        var pair = (first.Index * _count) + second.Index;
+        return _tables[pair] ?? Asked(pair, first, second);
     }
 
-    private bool Ordered(PreparedShape a, PreparedShape b, double x, double y)
+    private PairTable Asked(int pair, PreparedShape first, PreparedShape second)
     {
-        var pair = (a.Index * _count) + b.Index;
-        var table = _tables[pair];
-        if (table is null)
+        if (++_asks[pair] < AsksBeforeTable)
         {
-            return Counted(pair, a, b, (x, y));
+            return PairTable.None;
         }
 
-        var look = table.Look(x, y);
-        return look < 0 ? Search.Overlap.Exists(a, b, x, y) : look > 0;
-    }
-
-    private bool Counted(int pair, PreparedShape a, PreparedShape b, (double X, double Y) shift)
-    {
-        if (++_asks[pair] >= AsksBeforeTable)
-        {
-            Volatile.Write(ref _tables[pair], new PairTable(a, b, _size));
-        }
-
-        return Search.Overlap.Exists(a, b, shift.X, shift.Y);
+        var table = new PairTable(first, second, _size);
+        Volatile.Write(ref _tables[pair], table);
+        return table;
     }
 }

@@ -26,7 +26,7 @@ internal sealed class PlaceSearch
         (_scene, _strip, _weights, _settings, _shapes, _chance) = (scene, strip, weights, scene.Settings, scene.Shapes, chance);
         _cost = new PlaceCost(strip, scene.Tables);
         _kept = new Shortlist(scene.Settings.Refined);
-        _contacts = new ContactSteps(strip);
+        _contacts = new ContactSteps(strip, scene.Tables);
         _copiesOf = scene.CopiesOf;
     }
 
@@ -134,6 +134,7 @@ internal sealed class PlaceSearch
     private void Refine(ref Spot spot, ref double cost, double first, double stop)
     {
         var last = Math.Max(1, stop * spot.Shape.Diameter);
+        _cost.Stay(spot, (int)(2 * first * spot.Shape.Diameter) + 1);
         var (stepX, stepY) = (first * spot.Shape.Diameter, first * spot.Shape.Diameter);
         while ((stepX >= last || stepY >= last) && cost > 0)
         {

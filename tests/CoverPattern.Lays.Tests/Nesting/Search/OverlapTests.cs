@@ -75,7 +75,8 @@ public class OverlapTests
 
                 var look = table.Look(x, y);
 
-                Assert.True(look < 0 || look > 0 == Overlap.Exists(a, b, x, y), FormattableString.Invariant($"pair {pair} at {x}, {y}"));
+                Assert.True(look == PairTable.Unsure || look != PairTable.Apart == Overlap.Exists(a, b, x, y), FormattableString.Invariant($"pair {pair} at {x}, {y}"));
+                Assert.True(table.Least(look) <= Severity.Of(a, b, x, y), FormattableString.Invariant($"pair {pair} at {x}, {y}: worse than it is"));
             }
         }
     }

@@ -14,12 +14,17 @@ internal sealed class Chain
     private readonly Chance _chance;
     private readonly Untangler _untangler;
     private readonly Failures _failures = new();
+    private readonly double _shortening;
     private bool _pressing;
     private double _pressRate;
 
-    public Chain(SearchScene scene, FoundLay start, Chance chance)
+    /// <param name="scene">What is laid.</param>
+    /// <param name="start">The lay to begin with.</param>
+    /// <param name="shortening">Part of the length to take off at each success until pressing begins.</param>
+    /// <param name="chance">The chain's own chance.</param>
+    public Chain(SearchScene scene, FoundLay start, double shortening, Chance chance)
     {
-        (_scene, _chance, Best) = (scene, chance, start);
+        (_scene, _chance, _shortening, Best) = (scene, chance, shortening, start);
         _strip = new Strip(scene);
         _untangler = new Untangler(scene, _strip, chance);
         Restart();
@@ -85,7 +90,7 @@ internal sealed class Chain
     /// <summary>Begins at the best lay, made a little shorter.</summary>
     private void Restart()
     {
-        var rate = _pressing ? _pressRate : _scene.Settings.Shortening;
+        var rate = _pressing ? _pressRate : _shortening;
         // The last cut goes to the very bound: a jigsaw is solved there and nowhere else.
         var target = Math.Max(_scene.ShortestLength, Best.Length - Math.Max(1, (int)(rate * Best.Length)));
         _failures.Clear();

@@ -42,16 +42,14 @@ internal sealed class PairTable
     private readonly byte[] _cells;
     private readonly float _worst;
 
-    private PairTable()
-    {
-        (_cells, Touching) = ([Unsure], []);
-    }
+    private PairTable() => (_cells, Touching) = ([Unsure], []);
 
     public PairTable(PreparedShape a, PreparedShape b, int size)
     {
         (_left, _bottom, _size) = ((double)a.Box.Left - b.Box.Right, (double)a.Box.Bottom - b.Box.Top, size);
         _columnsPerStep = size / ((double)a.Box.Width + b.Box.Width);
         _rowsPerStep = size / ((double)a.Box.Height + b.Box.Height);
+        // One cell more stands for all beyond.
         _cells = new byte[(size * size) + 1];
         Array.Fill(_cells, Unknown);
         _cells[^1] = Apart;

@@ -32,25 +32,22 @@ internal static class Severity
         var enoughSum = Reserve * root * root;
         var bend = BendShare * (a.Diameter > b.Diameter ? a.Diameter : b.Diameter);
         var (knee, twice, squared) = (Vector256.Create(bend), Vector256.Create(2 * bend), Vector256.Create(bend * bend));
+        var bx = Vector256.LoadUnsafe(ref MemoryMarshal.GetArrayDataReference(b.PoleX)) + Vector256.Create(x);
+        var by = Vector256.LoadUnsafe(ref MemoryMarshal.GetArrayDataReference(b.PoleY)) + Vector256.Create(y);
+        var br = Vector256.LoadUnsafe(ref MemoryMarshal.GetArrayDataReference(b.PoleRadius));
         var sum = Vector256<float>.Zero;
-        for (var lane = 0; lane < b.Poles; lane += Vector256<float>.Count)
+        for (var i = 0; i < a.Poles; i++)
         {
-            var bx = Vector256.LoadUnsafe(ref MemoryMarshal.GetArrayDataReference(b.PoleX), (nuint)lane) + Vector256.Create(x);
-            var by = Vector256.LoadUnsafe(ref MemoryMarshal.GetArrayDataReference(b.PoleY), (nuint)lane) + Vector256.Create(y);
-            var br = Vector256.LoadUnsafe(ref MemoryMarshal.GetArrayDataReference(b.PoleRadius), (nuint)lane);
-            for (var i = 0; i < a.Poles; i++)
+            var dx = bx - Vector256.Create(a.PoleX[i]);
+            var dy = by - Vector256.Create(a.PoleY[i]);
+            var radius = Vector256.Create(a.PoleRadius[i]);
+            var depth = radius + br - Vector256.Sqrt((dx * dx) + (dy * dy));
+            var bent = squared / (twice - depth);
+            var kept = Vector256.ConditionalSelect(Vector256.LessThan(depth, knee), bent, depth);
+            sum += kept * Vector256.ConditionalSelect(Vector256.LessThan(radius, br), radius, br);
+            if ((i & 1) == 0 && AddLanes(sum) > enoughSum)
             {
-                var dx = bx - Vector256.Create(a.PoleX[i]);
-                var dy = by - Vector256.Create(a.PoleY[i]);
-                var radius = Vector256.Create(a.PoleRadius[i]);
-                var depth = radius + br - Vector256.Sqrt((dx * dx) + (dy * dy));
-                var bent = squared / (twice - depth);
-                var kept = Vector256.ConditionalSelect(Vector256.LessThan(depth, knee), bent, depth);
-                sum += kept * Vector256.ConditionalSelect(Vector256.LessThan(radius, br), radius, br);
-                if ((i & 1) == 0 && AddLanes(sum) > enoughSum)
-                {
-                    return float.PositiveInfinity;
-                }
+                return float.PositiveInfinity;
             }
         }
 

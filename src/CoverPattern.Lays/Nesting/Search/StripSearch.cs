@@ -38,7 +38,7 @@ public static class StripSearch
 
         var best = FirstLay(scene, task.Seed);
         var enough = options.EnoughLength * Grid.StepsPerMillimetre;
-        var chains = Enumerable.Range(1, Workers).Select(k => new Chain(scene, best, new Chance(task.Seed, k))).ToArray();
+        var chains = Enumerable.Range(1, Workers).Select(k => new Chain(scene, best, k == 1 ? settings.Shortening : settings.BoldShortening, new Chance(task.Seed, k))).ToArray();
         for (var share = budget.Share(0); share < 1 && !cancel.IsCancellationRequested && !Array.Exists(chains, chain => chain.IsDone) && Shortest(chains).Length > enough;)
         {
             Steer(chains, share, settings);

@@ -50,7 +50,7 @@ internal static class AnyResults
     private static readonly Gen<string> Openings = AnyOf(
         string.Empty,
         "\"openings\": [ { \"kind\": \"highVent\", \"outline\": \"rectangle\", \"width\": \"220 mm\", \"height\": \"160 mm\", \"facet\": \"F2.02\", \"screen\": \"mesh\" }, { \"kind\": \"slit\", \"outline\": \"line\", \"height\": \"200 mm\", \"facet\": \"F2.04\" } ],",
-        "\"openings\": [ { \"kind\": \"window\", \"outline\": \"rounded\", \"width\": \"420 mm\", \"height\": \"180 mm\", \"corner\": \"60 mm\", \"above\": \"600 mm\", \"towards\": 100, \"sheet\": \"clear\" } ],",
+        "\"openings\": [ { \"kind\": \"window\", \"outline\": \"rounded\", \"width\": \"420 mm\", \"height\": \"180 mm\", \"corner\": \"60 mm\", \"facet\": \"F1.03\", \"sheet\": \"clear\" } ],",
         "\"openings\": [ { \"kind\": \"baseVent\", \"outline\": \"rectangle\", \"width\": \"300 mm\", \"height\": \"500 mm\", \"above\": \"50 mm\", \"towards\": 140, \"flap\": \"canvas\", \"screen\": \"mesh\" } ],");
 
     private static readonly Gen<string> Marks = AnyOf(

@@ -3,7 +3,6 @@ using System.Collections.Generic;
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Linq;
-using System.Text.RegularExpressions;
 using CoverPattern.Patterns.Frames;
 using CoverPattern.Patterns.Jobs;
 using CoverPattern.Patterns.Openings;
@@ -13,7 +12,7 @@ using CoverPattern.Patterns.Shells;
 namespace CoverPattern.Patterns.Pieces;
 
 /// <summary>Makes the liner as a cover of its own, and joins its pieces to those of the cover: docs/designs/inner-shells.md tells why.</summary>
-public static partial class Liner
+public static class Liner
 {
     /// <summary>What stands before every label of a liner, behind that of the cover.</summary>
     public const char Letter = 'I';
@@ -63,7 +62,7 @@ public static partial class Liner
         var plan = SeamPlanner.Plan(own, shell, panels);
         if (wish.RoofRow is { } row && HubLabels.EdgesByStrut(shell) is var edges && LinerJob.StrutsBelow(frame, row).Any(strut => plan.Edges[edges[strut]].Role != EdgeRole.Seam))
         {
-            return Refused([new Fault("liner.roofRow", System.FormattableString.Invariant($"{row}, below which cloth goes over struts uncut"), "a row that begins at seams: panels of single facets or bands there")]);
+            return Refused([new Fault("liner.roofRow", FormattableString.Invariant($"{row}, below which cloth goes over struts uncut"), "a row that begins at seams: panels of single facets or bands there")]);
         }
 
         if (OpeningSeamCheck.Faults(own, shell, plan, laid.Openings) is { IsEmpty: false } beside)
@@ -82,18 +81,17 @@ public static partial class Liner
     private static Fault OfHole(Fault fault, ImmutableArray<string> holes)
     {
         // Its places are "openings[0]", its labels "O1", in the order of the holes.
-        string Named(Match own, int first) => holes[int.Parse(own.Groups[1].ValueSpan, CultureInfo.InvariantCulture) - first];
-        return new Fault(
-            "liner",
-            $"the hole below {Named(OwnPlace().Match(fault.Place), 0)}: {OwnLabel().Replace(fault.Said, label => Named(label, 1))}",
-            fault.Allowed + "; or another margin (liner.margin), or no hole there (liner.openings)");
+        var hole = int.Parse(fault.Place.AsSpan(fault.Place.IndexOf('[') + 1, fault.Place.IndexOf(']') - fault.Place.IndexOf('[') - 1), CultureInfo.InvariantCulture);
+        var said = fault.Said.Split(' ').Select(word => Renamed(word, holes));
+        return new Fault("liner", $"the hole below {holes[hole]}: {string.Join(' ', said)}", fault.Allowed + "; or another margin (liner.margin), or no hole there (liner.openings)");
     }
 
-    [GeneratedRegex(@"^openings\[(\d+)\]", RegexOptions.CultureInvariant)]
-    private static partial Regex OwnPlace();
-
-    [GeneratedRegex(@"\bO(\d+)\b", RegexOptions.CultureInvariant)]
-    private static partial Regex OwnLabel();
+    /// <summary>A word, or the label of the cover's opening where it is one of the liner's own.</summary>
+    private static string Renamed(string word, ImmutableArray<string> holes)
+    {
+        var own = Enumerable.Range(0, holes.Length).FirstOrDefault(i => word.TrimEnd(',', ':') == string.Create(CultureInfo.InvariantCulture, $"O{i + 1}"), -1);
+        return own < 0 ? word : holes[own] + word[word.TrimEnd(',', ':').Length..];
+    }
 
     private static IEnumerable<Fault> Wishes(Job job, Frame frame, OpeningLaying openings)
     {

@@ -65,6 +65,13 @@ internal sealed record WholeOrder(Job Job, SewingOrder Sewing, TrueCover Cover)
         ]);
     }
 
+    /// <summary>
+    /// Whether a hole of the liner crosses one of its folds under less than 10 degrees: what is cut off there has ends that these tests
+    /// know no better than the drawn curve by the sine of that angle, and perhaps no other corner to be laid by.
+    /// </summary>
+    internal bool CrossesLinerFlat => Job.Liner is not null && Inner() is var (inner, holes)
+        && TrueOpening.CellsOf(TrueCover.Build(inner.Sizes), holes).Values.SelectMany(list => list).Any(cell => cell.Steepness < Math.Sin(10 * Math.PI / 180));
+
     /// <summary>Facets without a pad: what an opening or the clear distance of a pipe takes something of.</summary>
     internal string[] WithoutPads()
     {

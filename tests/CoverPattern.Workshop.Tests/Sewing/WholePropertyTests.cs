@@ -41,6 +41,12 @@ public class WholePropertyTests
             if (made.Pieces is { } pieces)
             {
                 var order = WholeOrder.Of(left) with { Fittings = pieces.Set.Fittings };
+                if (order.CrossesLinerFlat)
+                {
+                    left = left with { Liner = null };
+                    continue;
+                }
+
                 var faults = WholeCover.Faults(Encoding.UTF8.GetString(PiecesFile.Write(pieces.Set)), order);
                 Assert.True(faults.Count == 0, string.Join("\n", faults.Take(8)));
                 return order.Openings.Count;

@@ -52,7 +52,7 @@ public static class DrawingLayers
         new("FLAW", "flawed areas of the cloth", LayerUse.Sheet, "#c00000", 1, IsDashed: true);
 
     public static DrawingLayer Scale { get; } =
-        new("SCALE", "metres along the roll", LayerUse.Sheet, "#606060", 8, IsDashed: false);
+        new("SCALE", "metres or feet along the roll", LayerUse.Sheet, "#606060", 8, IsDashed: false);
 
     public static DrawingLayer Title { get; } =
         new("TITLE", "what the drawing shows", LayerUse.Sheet, "#000000", 7, IsDashed: false);

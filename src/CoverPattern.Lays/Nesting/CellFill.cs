@@ -46,7 +46,7 @@ internal static class CellFill
         }
 
         NestingLayout? best = null;
-        foreach (var (_, counts, cell) in cells.OrderBy(entry => entry.Waste).Take(MostLaidOut))
+        foreach (var (_, counts, cell) in cells.OrderBy(entry => entry.Waste).Take(MostLaidOut).TakeWhile(_ => !cancel.IsCancellationRequested))
         {
             if (LaidOut(task, counts, cell) is { } layout && (best is null || layout.Length < best.Length))
             {

@@ -9,6 +9,9 @@ namespace CoverPattern.Workshop.Tests.Sewing;
 /// <summary>Random covers with several openings of all kinds at random places, and with roof, liner and pads.</summary>
 internal static class RandomOrders
 {
+    // A skirt lower than its hem is refused whatever the openings, millimetres.
+    private const double LeastDrop = 60;
+
     private static readonly Gen<CoverSizes> Sizes =
         from frequency in Gen.Int[2, 4]
         from rows in Gen.Int[(3 * frequency / 2) - 1, (3 * frequency / 2) + 1]
@@ -16,7 +19,7 @@ internal static class RandomOrders
         from standOff in Gen.Double[10, 45]
         from drop in Gen.Double[40, 200]
         from ease in Gen.OneOf(Gen.Const(0.0), Gen.Double[0, 0.006])
-        select new CoverSizes(frequency, rows, radius * frequency, standOff, drop, ease);
+        select new CoverSizes(frequency, rows, radius * frequency, standOff, Math.Max(LeastDrop, drop), ease);
 
     private static readonly Gen<OutlineWish> Outlines =
         from form in OneOf(OutlineForm.Circle, OutlineForm.Rectangle, OutlineForm.Rounded, OutlineForm.Arch)

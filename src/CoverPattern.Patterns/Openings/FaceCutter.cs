@@ -36,6 +36,11 @@ internal sealed class FaceCutter
     internal static ImmutableArray<FaceCell>? Cut(ClippedShell surface, ImmutableArray<Region> regions, ImmutableDictionary<int, ImmutableArray<double>>? cuts = null)
     {
         var cutter = new FaceCutter(surface, regions, cuts ?? ImmutableDictionary<int, ImmutableArray<double>>.Empty);
+        if (cutter.IsRingInRing())
+        {
+            return null;
+        }
+
         var crossed = new Dictionary<int, ImmutableArray<FaceCell>>();
         foreach (var clip in surface.Faces)
         {
@@ -170,6 +175,12 @@ internal sealed class FaceCutter
     /// <summary>What is taken out of a face by a rim that stays inside it.</summary>
     private IEnumerable<FaceCell> InsideRings() => regions.SelectMany((region, i) => region.Rim.Select((stretch, k) => (stretch, k)).Where(entry => entry.stretch.IsRing)
         .Select(entry => new FaceCell(entry.stretch.Face, i, entry.stretch.Points, [.. entry.stretch.Points.Select(_ => CellEdge.OnRim(i, entry.k, 0))])));
+
+    private bool IsRingInRing()
+    {
+        FaceCell[] rings = [.. InsideRings()];
+        return rings.Any(outer => rings.Any(inner => inner.Face == outer.Face && inner.Region != outer.Region && Holds(outer, inner.Corners[0])));
+    }
 
     private static bool Holds(FaceCell cell, Point2 point) => ExactPredicates.Locate(Rings.ToSteps(cell.Corners), Grid.ToSteps(point)) > 0;
 

@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Collections.Immutable;
 using System.Linq;
 using CoverPattern.Geometry;
 using CoverPattern.Patterns.Jobs;
@@ -11,8 +10,9 @@ namespace CoverPattern.Patterns.Pieces;
 /// <summary>Refuses allowances that their piece cannot hold.</summary>
 internal static class PatternCheck
 {
-    internal static IEnumerable<Fault> Faults(Job job, string label, Pattern pattern)
+    internal static IEnumerable<Fault> Faults(Job job, PieceDraft model, Pattern pattern)
     {
+        var label = model.Label;
         var widestSeam = pattern.Runs.Where(run => run.Role == EdgeRole.Seam).MaxBy(run => run.AllowanceMm);
         var widest = widestSeam?.AllowanceMm ?? 0;
         var (place, said) = WidthOf(job, widestSeam?.MakeUp);
@@ -55,26 +55,11 @@ internal static class PatternCheck
                 FormattableString.Invariant($"less than {(shortest - CutLine.LeastTab) / 2:0} mm: the lower edge of piece {label} is {shortest:0} mm long, and between the gaps nothing is left for a sleeve."));
         }
 
-        if (!AreHolesInside(pattern))
+        foreach (var fault in HoleCheck.Faults(model, pattern))
         {
-            yield return new Fault(
-                "windows",
-                label,
-                FormattableString.Invariant($"Piece {label}: a hole in it reaches over its edge, over another hole, or is smaller than its own allowance. Move it or make it smaller."));
+            yield return fault;
         }
     }
-
-    private static bool AreHolesInside(Pattern pattern)
-    {
-        var outline = Rings.ToSteps(pattern.SewLine);
-        ImmutableArray<GridPoint>[] rims = [.. pattern.Cutouts.Select(cutout => Rings.ToSteps(cutout.Rim))];
-        return rims.All(rim => rim.All(corner => ExactPredicates.Locate(outline, corner) > 0))
-            && pattern.Cutouts.Zip(rims).All(pair => pair.First.Run.AllowanceMm == 0 || (Rings.ToSteps(pair.First.CutLine) is var cut && ExactPredicates.IsSimple(cut) && cut.All(corner => ExactPredicates.Locate(pair.Second, corner) > 0)))
-            && !rims.SelectMany((rim, i) => rims.Skip(i + 1).Select(other => Overlap(rim, other))).Any(overlap => overlap);
-    }
-
-    private static bool Overlap(ImmutableArray<GridPoint> left, ImmutableArray<GridPoint> right) =>
-        left.Any(corner => ExactPredicates.Locate(right, corner) >= 0) || right.Any(corner => ExactPredicates.Locate(left, corner) >= 0);
 
     /// <summary>Where the job states the width of a make-up, and what it says there.</summary>
     private static (string Place, string Said) WidthOf(Job job, string? name)

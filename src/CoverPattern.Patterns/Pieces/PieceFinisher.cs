@@ -39,7 +39,7 @@ public static class PieceFinisher
         var marks = new DrawnMarks(job, ties, drafts, bothWays);
         ImmutableArray<Pattern> shapes =
             [.. sorted.Models.Select(model => RoofMarks.On(marks.On(HemMarks.Draw(PatternMaker.Make(model, bothWays, hem, job.Seam.Corners), model.FaceLabels, job.Hem), model), job)).Select((shape, i) => job.Marks.Pierce ? Piercing.On(shape, sorted.Models[i]) : shape)];
-        var faults = shapes.SelectMany((shape, i) => PatternCheck.Faults(job, sorted.Models[i].Label, shape)).DistinctBy(fault => fault.Place);
+        var faults = shapes.SelectMany((shape, i) => PatternCheck.Faults(job, sorted.Models[i], shape)).DistinctBy(fault => fault.Place);
         var set = new PieceSet(Numbered(shapes, sorted, job), PieceLister.List(drafts, sorted, job.Covers)) { Ties = ties, ClipPatches = clips };
         return new PieceFinishing(set, [.. faults]) { Notices = [.. CornerCheck.Notices(job, set), .. ClipPatches.Notices(job, clips), .. Piercing.Notices(job, set)] };
     }

@@ -17,6 +17,8 @@ public class WholePropertyTests
     [Theory]
     [InlineData("0000KqWz5aH2")]
     [InlineData("fx4Ahm_s_HL2")]
+    // A round window inside an opening of the same facet.
+    [InlineData("0pET6tucSNt3")]
     public void Faults_OrdersFoundOnce_None(string seed) => RandomOrders.Jobs.Sample(Hold, seed: seed, iter: 1, threads: 1, print: RandomOrders.Told);
 
     [Fact]

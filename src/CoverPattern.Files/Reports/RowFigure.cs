@@ -108,15 +108,15 @@ internal sealed class RowFigure
         }
     }
 
-    /// <summary>The name of each opening in its largest part; of a window what fills it and its rim, or its own name where that is too long. Of a slit beside it.</summary>
+    /// <summary>The name of each opening in its largest part; of a window what fills it and its rim. Of a slit beside it.</summary>
     private void NameOpenings(Dictionary<string, string> fills)
     {
         foreach (var opening in faces.SelectMany(face => face.Marks.Voids).GroupBy(one => one.Name, StringComparer.Ordinal))
         {
             var rim = opening.First().Rim;
-            string[] names = rim != opening.Key && fills.TryGetValue(rim, out var fill) ? [$"{fill} {rim}", opening.Key] : [opening.Key];
+            var name = rim != opening.Key && fills.TryGetValue(rim, out var fill) ? $"{fill} {rim}" : opening.Key;
             var rings = opening.Select(one => one.Ring).OrderByDescending(ring => Math.Round(Rings.SignedArea(ring), 3)).ToArray();
-            Add(names[0], names.SelectMany(name => SeamHeights.SelectMany(height => rings.SelectMany(ring => FreeText.Inside(ring, Text("opening", name, height))))));
+            Add(name, SeamHeights.SelectMany(height => rings.SelectMany(ring => FreeText.Inside(ring, Text("opening", name, height)))));
         }
 
         foreach (var slit in faces.SelectMany(face => face.Marks.Lines).Where(line => line.Style == CoverLine.Slit).GroupBy(line => line.Name, StringComparer.Ordinal))

@@ -149,10 +149,11 @@ internal static class WindowFaults
     /// <summary>Panes and screens of one size are cut and marked alike, whatever facet or cover they are for.</summary>
     private static IEnumerable<string> SetFaults(SewnFile file, SewingOrder order)
     {
-        foreach (var radius in order.Windows.Select(window => window.Pane).Distinct())
+        double[] sizes = [.. order.Windows.Select(window => window.Pane).Distinct()];
+        var sheets = file.Patterns.Where(pattern => pattern.Kind is "pane" or "screen").ToLookup(SizeOf);
+        foreach (var radius in sizes)
         {
-            var alike = file.Patterns.Where(pattern => pattern.Kind is "pane" or "screen"
-                && Math.Abs(Math.Sqrt(FlatPoint.AreaOf(pattern.CutLine) / Math.PI) - radius) < 1).ToArray();
+            SewnPattern[] alike = [.. sheets[radius]];
             foreach (var fault in alike.SelectMany(pattern => CircleFaults(pattern.Kind + " " + pattern.Id, pattern.CutLine, radius)))
             {
                 yield return fault;
@@ -163,6 +164,9 @@ internal static class WindowFaults
                 yield return FormattableString.Invariant($"panes and screens of {radius} mm are not all alike.");
             }
         }
+
+        // Windows may differ by less than a wrong pane does: each sheet is of the size ordered that is nearest.
+        double SizeOf(SewnPattern sheet) => sizes.MinBy(radius => Math.Abs(Math.Sqrt(FlatPoint.AreaOf(sheet.CutLine) / Math.PI) - radius));
     }
 
     private static IEnumerable<string> AreaFaults(SewnFile file, SewingOrder order, TrueCover cover)

@@ -79,6 +79,11 @@ internal sealed class PlaceSearch
     private void Sample(in Spot here)
     {
         var turns = _shapes[here.Shape.Item];
+        for (var k = 0; k < _settings.LeaningSamples && _kept.Bound > 0; k++)
+        {
+            TryLeaning(Turned(turns));
+        }
+
         for (var k = 0; k < _settings.WideSamples && _kept.Bound > 0; k++)
         {
             var shape = Turned(turns);
@@ -95,6 +100,18 @@ internal sealed class PlaceSearch
             var x = midX - Middle(shape.Box.Left, shape.Box.Right) + _chance.Between(-reach, reach);
             var y = midY - Middle(shape.Box.Bottom, shape.Box.Top) + _chance.Between(-reach, reach);
             Try(shape, x, y);
+        }
+    }
+
+    /// <summary>Tries a place at which the shape leans against a chance copy.</summary>
+    private void TryLeaning(PreparedShape shape)
+    {
+        var other = _chance.Below(_strip.Count);
+        var there = _strip.At(other);
+        if (other != _copy && PairTables.AreHazards(shape, there.Shape))
+        {
+            var (x, y) = Leaning.Draw(shape, there.Shape, _chance);
+            Try(shape, there.X + x, there.Y + y);
         }
     }
 

@@ -5,8 +5,11 @@ internal sealed record SearchSettings
 {
     public static SearchSettings Default { get; } = new();
 
-    /// <summary>Places tried anywhere on the strip for one copy.</summary>
-    public int WideSamples { get; init; } = 40;
+    /// <summary>Places tried for one copy at which it leans against another.</summary>
+    public int LeaningSamples { get; init; } = 30;
+
+    /// <summary>Places tried anywhere on the strip.</summary>
+    public int WideSamples { get; init; } = 10;
 
     /// <summary>Places tried near where the copy lies.</summary>
     public int NearSamples { get; init; } = 20;

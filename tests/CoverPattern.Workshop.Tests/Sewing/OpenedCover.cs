@@ -90,7 +90,7 @@ internal sealed class OpenedCover
             faults.Add(FormattableString.Invariant($"Piece {piece.Label} does not lie on the cover: {best?.Max(facet => facet.Way.Error):0.####} mm off, folds {found:0.####} mm apart."));
         }
 
-        laid.AddRange((best ?? []).Select(facet => facet with { Way = facet.Way.LaidBy(facet.Keys, facet.Cell.Face, facet.Cell.Whole.Corners.Contains) }));
+        laid.AddRange((best ?? []).Select(facet => facet with { Way = facet.Way.LaidBy(facet.Keys, facet.Cell) }));
     }
 
     private IEnumerable<LaidFacet> Ways(SewnPiece piece, SewnPattern pattern, int facet)

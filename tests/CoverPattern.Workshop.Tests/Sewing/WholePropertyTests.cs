@@ -19,6 +19,7 @@ public class WholePropertyTests
     [InlineData("fx4Ahm_s_HL2")]
     // A round window inside an opening of the same facet.
     [InlineData("0pET6tucSNt3")]
+    [InlineData("8qNyCPOzZug1")]
     public void Faults_OrdersFoundOnce_None(string seed) => RandomOrders.Jobs.Sample(Hold, seed: seed, iter: 1, threads: 1, print: RandomOrders.Told);
 
     [Fact]

@@ -25,6 +25,8 @@ public class WholePropertyTests
     [InlineData("0000004Cd2Hl2")]
     [InlineData("0000004CdBBOj")]
     [InlineData("0000004CdrpIe")]
+    // A hole of the liner over the fold to its skirt, where that ends at the lower edge.
+    [InlineData("0000004Cdqtee")]
     public void Faults_OrdersFoundOnce_None(string seed) => RandomOrders.Jobs.Sample(Hold, seed: seed, iter: 1, threads: 1, print: RandomOrders.Told);
 
     [Fact]

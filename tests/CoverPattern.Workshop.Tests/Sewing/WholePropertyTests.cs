@@ -27,6 +27,8 @@ public class WholePropertyTests
     [InlineData("0000004CdrpIe")]
     // A hole of the liner over the fold to its skirt, where that ends at the lower edge.
     [InlineData("0000004Cdqtee")]
+    // A round window in the middle of a facet that leaves two equal corners of it.
+    [InlineData("0000004CeaLnC")]
     public void Faults_OrdersFoundOnce_None(string seed) => RandomOrders.Jobs.Sample(Hold, seed: seed, iter: 1, threads: 1, print: RandomOrders.Told);
 
     [Fact]

@@ -31,6 +31,8 @@ public class WholePropertyTests
     [InlineData("0000004CeaLnC")]
     // A window that reaches over a strut by less than a tenth of a millimetre, where there is insulation.
     [InlineData("0000004CeftKE")]
+    // A window that cuts a facet of the roof into two pieces, where there is a screen.
+    [InlineData("0000004CeDJSQ")]
     public void Faults_OrdersFoundOnce_None(string seed) => RandomOrders.Jobs.Sample(Hold, seed: seed, iter: 1, threads: 1, print: RandomOrders.Told);
 
     [Fact]

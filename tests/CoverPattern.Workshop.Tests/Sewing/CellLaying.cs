@@ -42,7 +42,7 @@ internal sealed class CellLaying(
     /// <summary>How far a point is off the way from one to another.</summary>
     internal static double Off(SpacePoint from, SpacePoint to, SpacePoint point) => from.DistanceTo(point) + to.DistanceTo(point) - from.DistanceTo(to);
 
-    private IEnumerable<LaidFacet> Ways(SewnPiece piece, SewnPattern pattern, int facet)
+    private LaidFacet[] Ways(SewnPiece piece, SewnPattern pattern, int facet)
     {
         FlatPoint[] keys = [.. pattern.Facets[facet].Where(corner => IsKey(pattern, corner))];
         var ways = (cells.GetValueOrDefault(piece.Facets[facet]) ?? []).Where(cell => cell.Face.Corners.Count == keys.Length)

@@ -59,25 +59,25 @@ public static class ExactPredicates
 
     /// <summary>Tells whether a ring has no edge of no length and no two edges that meet but neighbours in their common corner.</summary>
     /// <param name="ring">Ring of at least three points, first point not repeated.</param>
-    public static bool IsSimple(ImmutableArray<GridPoint> ring)
-    {
-        if (ring.Length < 3)
-        {
-            return false;
-        }
+    public static bool IsSimple(ImmutableArray<GridPoint> ring) => ring.Length >= 3 && FirstClash(ring) is null;
 
+    /// <summary>Finds two edges of a ring that meet elsewhere than neighbours in their common corner.</summary>
+    /// <param name="ring">Ring of at least three points, first point not repeated.</param>
+    /// <returns>Indices of the corners at which the two begin; null where there are none.</returns>
+    public static (int Edge, int Other)? FirstClash(ImmutableArray<GridPoint> ring)
+    {
         for (var i = 0; i < ring.Length; i++)
         {
             for (var j = i + 1; j < ring.Length; j++)
             {
                 if (EdgesClash(ring, i, j))
                 {
-                    return false;
+                    return (i, j);
                 }
             }
         }
 
-        return true;
+        return null;
     }
 
     private static bool EdgesClash(ImmutableArray<GridPoint> ring, int i, int j)

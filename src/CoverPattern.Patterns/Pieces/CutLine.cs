@@ -45,6 +45,7 @@ internal static class CutLine
         }
 
         var rim = edges.Where(edge => edge.Role == EdgeRole.Rim).Select(edge => Math.Abs(edge.Allowance)).DefaultIfEmpty(0).Max();
+        edges = [.. SwallowedEdges.LeftOutOfRing(edges)];
         var line = Folded(hem.Gap > 0 ? [.. edges.Select(edge => edge.Role == EdgeRole.Hem ? edge with { Allowance = 0 } : edge)] : edges, edges, hem);
         return WithoutStraightCorners(Grid.Snap(rim > 0 ? CutLoops.Remove(line, rim) : line));
     }

@@ -38,9 +38,10 @@ internal static class HoleCheck
         left.Any(corner => ExactPredicates.Locate(right, corner) >= 0) || right.Any(corner => ExactPredicates.Locate(left, corner) >= 0);
 
     /// <summary>Where the job asks for a hole: rims of openings and pipes bear their label, the place in the job's list; those of windows numbers of their own.</summary>
-    private static string PlaceOf(string arc)
+    internal static string PlaceOf(string arc)
     {
         var section = arc[0] switch { 'O' => "openings", 'J' => "pipes", _ => "windows" };
-        return section != "windows" && int.TryParse(arc.AsSpan(1), CultureInfo.InvariantCulture, out var number) ? FormattableString.Invariant($"{section}[{number - 1}]") : section;
+        var number = arc[1..].Split('-')[0];
+        return section != "windows" && int.TryParse(number, CultureInfo.InvariantCulture, out var entry) ? FormattableString.Invariant($"{section}[{entry - 1}]") : section;
     }
 }

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Collections.Immutable;
 using System.Linq;
 using CoverPattern.Geometry;
 using CoverPattern.Patterns.Jobs;
@@ -35,7 +36,12 @@ internal static class PatternCheck
         }
         else if (!IsRoundSewLine(pattern) && widest <= room)
         {
-            yield return job.Skirt.Splash is { } splash && pattern.Runs.Any(run => run.Role == EdgeRole.Turned)
+            yield return RimAtClash(model, pattern) is { } rim
+                ? new Fault(
+                    HoleCheck.PlaceOf(rim),
+                    rim,
+                    FormattableString.Invariant($"Piece {label}: beside the rim {rim} allowances cross each other: it meets a seam, or another rim, at too sharp an angle or too near to the next. Move the opening, make it larger or smaller, or take narrower allowances."))
+                : job.Skirt.Splash is { } splash && pattern.Runs.Any(run => run.Role == EdgeRole.Turned)
                 ? new Fault(
                     "skirt.splash.width",
                     splash.Width.Typed,
@@ -94,6 +100,30 @@ internal static class PatternCheck
         return ExactPredicates.IsSimple(cut)
             && Rings.SignedArea(pattern.CutLine) > 0
             && pattern.SewLine.Where((_, i) => !atShort.Contains(i)).All(corner => ExactPredicates.Locate(cut, Grid.ToSteps(corner)) >= 0 || IsOnCutLine(pattern, corner));
+    }
+
+    /// <summary>The rim beside which the cut line meets itself: the nearest within the longest mitre; null where there is none.</summary>
+    private static string? RimAtClash(PieceDraft model, Pattern pattern)
+    {
+        if (ExactPredicates.FirstClash(Rings.ToSteps(pattern.CutLine)) is not { } clash)
+        {
+            return null;
+        }
+
+        var ((from, to), (otherFrom, otherTo)) = (EdgeOf(pattern.CutLine, clash.Edge), EdgeOf(pattern.CutLine, clash.Other));
+        var met = Lines.Meet(from, to - from, otherFrom, otherTo - otherFrom);
+        var at = double.IsFinite(met.X + met.Y) ? met : otherFrom;
+        var (away, rim) = Enumerable.Range(0, pattern.Runs.Length).Where(i => pattern.Runs[i].Role == EdgeRole.Rim)
+            .Select(i => (Away: DistanceFrom(pattern, pattern.Runs[i], at), Arc: (string?)model.Runs[i].At.Arc)).DefaultIfEmpty((double.PositiveInfinity, null)).MinBy(entry => entry.Item1);
+        return away <= CutLine.MitreLimit * pattern.Runs.Max(run => run.AllowanceMm) ? rim : null;
+    }
+
+    private static (Point2 From, Point2 To) EdgeOf(ImmutableArray<Point2> ring, int edge) => (ring[edge], ring[(edge + 1) % ring.Length]);
+
+    private static double DistanceFrom(Pattern pattern, EdgeRun run, Point2 point)
+    {
+        var count = pattern.SewLine.Length;
+        return Enumerable.Range(run.From, (run.To - run.From + count) % count).Select(i => EdgeOf(pattern.SewLine, i % count)).Select(edge => Segments.Distance(edge.From, edge.To, point)).DefaultIfEmpty(double.PositiveInfinity).Min();
     }
 
     /// <summary>Corners of edges at which the cloth ends short of the sew line, in a binding beside the teeth of a zip.</summary>

@@ -83,7 +83,9 @@ internal static class StripPieces
         ImmutableArray<Point2> way = to <= line.Length + 1e-6 ? line.Between(zip.From, Math.Min(to, line.Length)) : [.. line.Between(zip.From, line.Length), .. line.Between(0, to - line.Length).Skip(1)];
         var (atStart, atEnd) = (line.IsClosed || zip.From > 1, line.IsClosed || to < line.Length - 1);
         Point2 Beyond(Point2 end, Point2 before) => end + (BeyondEnds * (end - before).Unit());
-        return [.. atStart ? [Beyond(way[0], way[1])] : Array.Empty<Point2>(), .. way, .. atEnd ? [Beyond(way[^1], way[^2])] : Array.Empty<Point2>()];
+
+        // The end itself goes: on a straight line it is no corner, and one beside it turns back where the way bends just before.
+        return [atStart ? Beyond(way[0], way[1]) : way[0], .. way[1..^1], atEnd ? Beyond(way[^1], way[^2]) : way[^1]];
     }
 
     /// <summary>The strip over the zip of a slit.</summary>
@@ -94,22 +96,27 @@ internal static class StripPieces
         : [];
 
     /// <summary>A band along a way, half its width on either side, its ends square; its chord lies along +x.</summary>
-    private static AddedPiece Band(string label, string cloth, ImmutableArray<Point2> way, double width)
+    internal static AddedPiece Band(string label, string cloth, ImmutableArray<Point2> way, double width)
     {
         var chord = Point2.Distance(way[0], way[^1]) > width ? (way[^1] - way[0]).Unit() : (way[1] - way[0]).Unit();
         var turn = new RigidMap(chord.X, -chord.Y, default, Mirrored: false);
         var laid = turn.Apply(way);
-        ImmutableArray<Point2> corners = [.. laid.Select((_, i) => Beside(laid, i, -width / 2)), .. Enumerable.Range(0, laid.Length).Reverse().Select(i => Beside(laid, i, width / 2))];
+        var (right, left) = (Side(laid, width / 2), Side([.. laid.Reverse()], width / 2));
         AddedEdge Edge(string letter, EdgeRole role, int steps) => new(label + letter, IsSecond: false, role, TurnUnder) { Steps = steps };
-        return new AddedPiece(label, cloth, PieceKind.CoverStrip, corners, [Edge("1", EdgeRole.Turned, laid.Length - 1), Edge("2", EdgeRole.Hemmed, 1), Edge("3", EdgeRole.Hemmed, laid.Length - 1), Edge("4", EdgeRole.Hemmed, 1)], []);
+        return new AddedPiece(
+            label, cloth, PieceKind.CoverStrip, [.. right, .. left], [Edge("1", EdgeRole.Turned, right.Length - 1), Edge("2", EdgeRole.Hemmed, 1), Edge("3", EdgeRole.Hemmed, left.Length - 1), Edge("4", EdgeRole.Hemmed, 1)], []);
     }
 
-    /// <summary>The point at a distance to the left of a way, on the line that halves the bend.</summary>
-    private static Point2 Beside(ImmutableArray<Point2> way, int at, double left)
+    /// <summary>The line at a distance to the right of a way.</summary>
+    private static ImmutableArray<Point2> Side(ImmutableArray<Point2> way, double right)
     {
-        var (before, after) = ((at > 0 ? way[at] - way[at - 1] : way[1] - way[0]).Unit(), (at < way.Length - 1 ? way[at + 1] - way[at] : way[^1] - way[^2]).Unit());
-        var middle = (before + after).Unit();
-        return way[at] + (left / Point2.Dot(middle, before) * middle.QuarterTurned());
+        var edges = SwallowedEdges.LeftOut(way.Skip(1).Select((point, i) => new SewEdge(way[i], point, EdgeRole.Turned, right)));
+        return
+        [
+            way[0] + (right * edges[0].Outward),
+            .. edges.Skip(1).Select((edge, i) => SwallowedEdges.Meet(edges[i], edge, right)),
+            way[^1] + (right * edges[^1].Outward),
+        ];
     }
 
     /// <summary>Level width of an opening: of its outline where it is carried, else as seen from outside.</summary>

@@ -95,6 +95,8 @@ public class CombinedSewingTests
     [InlineData("42Qr68ym7TH3")]
     [InlineData("ayMJMF7BCqw2")]
     [InlineData("bYODiDfBowJ3")]
+    // An inside corner of a group, in which cloth ends before the partner's stop.
+    [InlineData("0PWIn0sziwB3")]
     public void Faults_CombinationsFoundOnce_None(string seed) => AnyJobs.Where(job => FaultsOf(job).IsEmpty).Sample(Sews, seed: seed, iter: 1, threads: 1, print: Told);
 
     [Fact]

@@ -39,7 +39,7 @@ internal static class DrawnFaults
     {
         var other = here.Piece.Runs[run].PartnerRun;
         var mine = MarksOf(here, run).ToArray();
-        var theirs = MarksOf(there, other).ToArray();
+        var theirs = MarksOf(there, other).Concat(StopsLeftOut(there, other)).ToArray();
         return mine.Where(mark => !theirs.Any(partner => partner.Purpose == mark.Purpose && partner.At.DistanceTo(mark.At) <= Meeting))
             .Select(mark => $"Seam {here.Piece.Runs[run].Arc}: the {mark.Purpose} of {here.Piece.Label} has none to meet on {there.Piece.Label}.");
     }
@@ -48,6 +48,15 @@ internal static class DrawnFaults
         .Where(drill => drill.Purpose == "tie" && IsOn(placed.Pattern, run, drill.At))
         .Concat(placed.Pattern.Lines.Where(line => line.Purpose == "stop" && IsOn(placed.Pattern, run, line.Path[0])).Select(line => (line.Path[0], line.Purpose)))
         .Select(mark => (placed.Lift(run, mark.Item1), mark.Item2));
+
+    /// <summary>Where a stop of the partner has none to meet: at an inside corner of this piece alone, in which cloth ends before it.</summary>
+    private static IEnumerable<(SpacePoint At, string Purpose)> StopsLeftOut(PlacedPiece placed, int run)
+    {
+        var (from, to) = PatternEdges.Ends(placed.Pattern, placed.Pattern.Runs[run]);
+        var along = (Stop / from.DistanceTo(to)) * (to - from);
+        (FlatPoint At, int Corner)[] ends = [(from + along, (run + placed.Pattern.Runs.Count - 1) % placed.Pattern.Runs.Count), (to - along, run)];
+        return ends.Where(end => !IsCutAsFarAsTheStop(placed.Pattern, end.Corner)).Select(end => (placed.Lift(run, end.At), "stop"));
+    }
 
     private static IEnumerable<string> StopFaults(PlacedPiece placed, int i, SewingOrder order)
     {

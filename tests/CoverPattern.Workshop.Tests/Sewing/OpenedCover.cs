@@ -23,6 +23,7 @@ internal sealed class OpenedCover
     private readonly Dictionary<string, SewnPiece> pieces;
     private readonly Dictionary<string, List<TrueCell>> cells;
     private readonly double onCover;
+    private readonly CellLaying laying;
     private readonly List<LaidFacet> laid = [];
     private readonly List<string> faults = [];
 
@@ -35,6 +36,7 @@ internal sealed class OpenedCover
 
         // A chord this near to its arc crosses a line farther along it the flatter it comes.
         onCover = Math.Max(Tolerances.OnCover, OnOutline / cells.Values.SelectMany(list => list).Min(cell => cell.Steepness));
+        laying = new CellLaying(cells, patterns, pieces, onCover);
     }
 
     /// <summary>Everything that does not fit; empty when the cover can be sewn.</summary>
@@ -61,56 +63,16 @@ internal sealed class OpenedCover
         return opened.faults;
     }
 
-    /// <summary>Lays every facet of a piece on one of the cells left of its face.</summary>
     private void Lay(SewnPiece piece)
     {
-        var pattern = patterns[piece.Pattern];
-        LaidFacet[]? best = null;
-        var found = double.PositiveInfinity;
-        foreach (var first in Ways(piece, pattern, 0))
+        var (best, apart) = laying.BestOf(piece);
+        if (best is null || best.Any(facet => !(facet.Way.Error <= onCover)) || !(apart <= patterns[piece.Pattern].Facets.Count * onCover))
         {
-            var all = new List<LaidFacet> { first };
-            for (var facet = 1; facet < pattern.Facets.Count; facet++)
-            {
-                if (Ways(piece, pattern, facet).OrderBy(way => Apart(all, way)).FirstOrDefault() is { } way)
-                {
-                    all.Add(way);
-                }
-            }
-
-            var cost = Enumerable.Range(1, all.Count - 1).Sum(i => Apart(all[..i], all[i]));
-            if (all.Count == pattern.Facets.Count && cost < found)
-            {
-                (best, found) = ([.. all], cost);
-            }
+            faults.Add(FormattableString.Invariant($"Piece {piece.Label} does not lie on the cover: {best?.Max(facet => facet.Way.Error):0.####} mm off, folds {apart:0.####} mm apart."));
         }
 
-        if (best is null || best.Any(facet => !(facet.Way.Error <= onCover)) || !(found <= pattern.Facets.Count * onCover))
-        {
-            faults.Add(FormattableString.Invariant($"Piece {piece.Label} does not lie on the cover: {best?.Max(facet => facet.Way.Error):0.####} mm off, folds {found:0.####} mm apart."));
-        }
-
-        laid.AddRange((best ?? []).Select(facet => facet with { Way = facet.Way.LaidBy(facet.Keys, facet.Cell.Face, facet.Cell.Whole.Corners.Contains) }));
+        laid.AddRange((best ?? []).Select(facet => facet with { Way = facet.Way.LaidBy(facet.Keys, facet.Cell) }));
     }
-
-    private IEnumerable<LaidFacet> Ways(SewnPiece piece, SewnPattern pattern, int facet)
-    {
-        FlatPoint[] keys = [.. pattern.Facets[facet].Where(corner => IsKey(pattern, corner))];
-        var ways = (cells.GetValueOrDefault(piece.Facets[facet]) ?? []).Where(cell => cell.Face.Corners.Count == keys.Length)
-            .SelectMany(cell => Placement.AllOf(keys, piece.Mirrored, cell.Face).Select(way => new LaidFacet(piece, pattern, facet, keys, cell, way))).ToArray();
-        var least = ways.Select(way => way.Way.Error).DefaultIfEmpty(0).Min();
-        return ways.Where(way => way.Way.Error <= Math.Max(onCover, least));
-    }
-
-    /// <summary>Whether a corner of a facet is an end of an edge or fold; points along a rim are not, nor where its sides meet.</summary>
-    private static bool IsKey(SewnPattern pattern, FlatPoint corner) =>
-        pattern.Runs.Where((run, i) => run.Role != "rim" || pattern.Runs[(i + pattern.Runs.Count - 1) % pattern.Runs.Count].Role != "rim").Any(run => pattern.SewLine[run.From].DistanceTo(corner) <= Tolerances.SamePlace)
-        || pattern.Folds.Any(fold => Math.Min(fold.From.DistanceTo(corner), fold.To.DistanceTo(corner)) <= Tolerances.SamePlace);
-
-    /// <summary>How far common corners of facets lie apart in space.</summary>
-    private static double Apart(List<LaidFacet> laid, LaidFacet facet) => facet.Keys.Max(corner => laid
-        .Where(other => other.Keys.Any(key => key.DistanceTo(corner) <= Tolerances.SamePlace))
-        .Select(other => other.Way.Lift(corner).DistanceTo(facet.Way.Lift(corner))).DefaultIfEmpty(0).Max());
 
     private void HoldCells()
     {
@@ -245,9 +207,7 @@ internal sealed class OpenedCover
 
     private bool IsOnHem(SpacePoint point) => cells.Values.SelectMany(list => list).Select(cell => cell.Whole).Any(face => Enumerable.Range(0, face.Corners.Count)
         .Where(i => face.Edges[i].Neighbour is null)
-        .Any(i => Off(face.Corners[i], face.Corners[(i + 1) % face.Corners.Count], point) <= onCover));
-
-    private static double Off(SpacePoint from, SpacePoint to, SpacePoint point) => from.DistanceTo(point) + to.DistanceTo(point) - from.DistanceTo(to);
+        .Any(i => CellLaying.Off(face.Corners[i], face.Corners[(i + 1) % face.Corners.Count], point) <= onCover));
 
     /// <summary>A point of a rim in space; null when it is not on the outline in any facet of the piece that has it.</summary>
     private SpacePoint? OnRim(SewnPiece piece, FlatPoint point, string arc) => FacetsWith(piece, point)
@@ -293,7 +253,4 @@ internal sealed class OpenedCover
             faults.Add(FormattableString.Invariant($"The {what} covers {area} mm2, not {truth} mm2."));
         }
     }
-
-    /// <summary>A facet of a piece on its cell.</summary>
-    private sealed record LaidFacet(SewnPiece Piece, SewnPattern Pattern, int Facet, FlatPoint[] Keys, TrueCell Cell, Placement Way);
 }

@@ -14,6 +14,9 @@ namespace CoverPattern.Workshop.Tests.Sewing;
 internal sealed record Placement(
     FlatPoint FlatMiddle, SpacePoint Middle, SpacePoint AlongX, SpacePoint AlongY, double Error, IReadOnlyList<int> TrueEdgeOf)
 {
+    // True corners are computed on the true edges, to rounding, millimetres.
+    private const double OnLine = 1e-6;
+
     internal SpacePoint Lift(FlatPoint point) =>
         Middle + ((point - FlatMiddle).X * AlongX) + ((point - FlatMiddle).Y * AlongY);
 
@@ -35,34 +38,61 @@ internal sealed record Placement(
     }
 
     /// <summary>
-    /// The same way laid by some corners alone: where a rim crosses the border flat its end lies well along the border, but not to the
-    /// hundredth of a millimetre, and is no corner to lay a facet by.
+    /// The same way laid by the border alone: where a rim crosses the border flat its end lies well across the border, but not to the
+    /// hundredth of a millimetre along it. So each corner is drawn onto the edges of the face on which it has to lie, and along them
+    /// only as much as it takes to hold what they leave free.
     /// </summary>
     /// <param name="ring">The facet on its pattern.</param>
-    /// <param name="face">The true face.</param>
-    /// <param name="isFirm">Whether a corner of the true face is one to lay by; with fewer than two the way stays as it is.</param>
-    internal Placement LaidBy(IReadOnlyList<FlatPoint> ring, TrueFace face, Func<SpacePoint, bool> isFirm)
+    /// <param name="cell">Where it has to lie.</param>
+    internal Placement LaidBy(IReadOnlyList<FlatPoint> ring, TrueCell cell)
     {
-        var pairs = ring.Select((flat, i) => (Flat: flat, True: face.Corners.MinBy(corner => corner.DistanceTo(Lift(ring[i]))))).Where(pair => isFirm(pair.True)).ToArray();
-        if (pairs.Length < 2)
+        var pulls = ring.SelectMany(flat => PullsOf(flat, cell.Face.Corners.MinBy(corner => corner.DistanceTo(Lift(flat))), cell.Whole)).ToArray();
+        var way = this;
+        for (var step = 0; step < 3; step++)
         {
-            return this;
+            way = way.Drawn(pulls);
         }
 
-        var (flatMiddle, middle) = (FlatPoint.MiddleOf([.. pairs.Select(pair => pair.Flat)]), (1.0 / pairs.Length) * pairs.Select(pair => pair.True).Aggregate((sum, corner) => sum + corner));
-        var (cosine, sine) = (0.0, 0.0);
-        foreach (var (flat, corner) in pairs)
+        return way;
+    }
+
+    /// <summary>Across each edge of the whole face on which a true corner lies, and weakly every way.</summary>
+    private IEnumerable<Pull> PullsOf(FlatPoint flat, SpacePoint corner, TrueFace whole)
+    {
+        const double weak = 1e-4;
+        yield return new Pull(flat, corner, AlongX, weak);
+        yield return new Pull(flat, corner, AlongY, weak);
+        foreach (var i in Enumerable.Range(0, whole.Corners.Count))
         {
-            var (from, step) = (flat - flatMiddle, corner - middle);
-            var wanted = new FlatPoint(step.Dot(AlongX), step.Dot(AlongY));
-            (cosine, sine) = (cosine + from.Dot(wanted), sine + from.Cross(wanted));
+            var across = whole.Outward.Cross((whole.Corners[(i + 1) % whole.Corners.Count] - whole.Corners[i]).Unit);
+            if (Math.Abs((corner - whole.Corners[i]).Dot(across)) <= OnLine)
+            {
+                yield return new Pull(flat, corner, across, 1);
+            }
+        }
+    }
+
+    /// <summary>One step of least squares (Gauss and Newton) for shift and turn.</summary>
+    private Placement Drawn(IReadOnlyList<Pull> pulls)
+    {
+        SpacePoint sumX = default, sumY = default, sumTurn = default, wanted = default;
+        foreach (var pull in pulls)
+        {
+            var from = pull.Flat - FlatMiddle;
+            var (x, y) = (AlongX.Dot(pull.Towards), AlongY.Dot(pull.Towards));
+            var row = new SpacePoint(x, y, (from.X * y) - (from.Y * x));
+            sumX += pull.Weight * row.X * row;
+            sumY += pull.Weight * row.Y * row;
+            sumTurn += pull.Weight * row.Z * row;
+            wanted += pull.Weight * (pull.Onto - Lift(pull.Flat)).Dot(pull.Towards) * row;
         }
 
-        var angle = Math.Atan2(sine, cosine);
+        // Cramer's rule, the sums being columns.
+        var determinant = sumX.Dot(sumY.Cross(sumTurn));
+        var angle = sumX.Dot(sumY.Cross(wanted)) / determinant;
         return this with
         {
-            FlatMiddle = flatMiddle,
-            Middle = middle,
+            Middle = Middle + (wanted.Dot(sumY.Cross(sumTurn)) / determinant * AlongX) + (sumX.Dot(wanted.Cross(sumTurn)) / determinant * AlongY),
             AlongX = (Math.Cos(angle) * AlongX) + (Math.Sin(angle) * AlongY),
             AlongY = (Math.Cos(angle) * AlongY) - (Math.Sin(angle) * AlongX),
         };
@@ -90,4 +120,7 @@ internal sealed record Placement(
         var placed = new Placement(flatMiddle, middle, alongX, alongY, 0, edges);
         return placed with { Error = corners.Select((corner, i) => placed.Lift(ring[i]).DistanceTo(face.Corners[corner])).Max() };
     }
+
+    /// <summary>What draws a point of the pattern onto one of space, in one direction of the face's plane.</summary>
+    private readonly record struct Pull(FlatPoint Flat, SpacePoint Onto, SpacePoint Towards, double Weight);
 }

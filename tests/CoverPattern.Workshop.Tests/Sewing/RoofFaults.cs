@@ -142,7 +142,8 @@ internal sealed class RoofFaults(SewnFile file, TrueCover cover, IReadOnlySet<st
             yield break;
         }
 
-        var (label, arc) = (side.Piece.Cover + "M" + side.Piece.Label[side.Piece.Cover.Length..], "M" + side.Arc);
+        // A window that cuts a panel of the roof through leaves two pieces of it, but one of the screen.
+        var (label, arc) = (side.Piece.Cover + "M" + side.Piece.Label[side.Piece.Cover.Length..].Split('-')[0], "M" + side.Arc);
         if (!pieces.TryGetValue(label, out var mesh) || mesh.Runs.ToList().FindIndex(run => run.Arc == arc) is not (>= 0 and var run))
         {
             yield return "no screen.";

@@ -17,8 +17,12 @@ internal static class TrueOpening
         return cover.Faces.Values.ToDictionary(face => face.Label, face => Cut(face, [.. seen[face.Label]]), StringComparer.Ordinal);
     }
 
-    /// <summary>Whether a corner of the cover lies inside an opening that is carried.</summary>
-    internal static bool HoldsCorner(TrueCover cover, OpeningOrder order) => Carried(cover, order).Values.Any(plane => plane.Any(corner => order.Beyond(corner) < 0));
+    /// <summary>Whether a corner of the cover lies inside an opening that is carried; where an edge ends at the finished edge there is none that cloth has to go round.</summary>
+    internal static bool HoldsCorner(TrueCover cover, OpeningOrder order) =>
+        Carried(cover, order).Any(entry => entry.Value.Where((_, i) => !IsOnHem(cover.Faces[entry.Key], i)).Any(corner => order.Beyond(corner) < 0));
+
+    private static bool IsOnHem(TrueFace face, int corner) =>
+        face.Edges[corner].Neighbour is null || face.Edges[(corner + face.Edges.Count - 1) % face.Edges.Count].Neighbour is null;
 
     /// <summary>What one opening takes out of the cover, square millimetres.</summary>
     internal static double AreaOf(TrueCover cover, OpeningOrder order) =>

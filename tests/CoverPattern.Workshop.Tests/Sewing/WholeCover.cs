@@ -135,7 +135,7 @@ internal sealed class WholeCover
 
     private IEnumerable<string> OfPads() => order.Job.Insulation is not { } pads
         ? []
-        : PadFaults.Find(outer, order.Sewing.Sizes.Mesh, (order.Job.StandOff.TubeRadius.Millimetres - pads.Tuck.Millimetres, order.Job.StandOff.HubRadius.Millimetres), order.WithoutPads());
+        : PadFaults.Find(outer, order.Sewing.Sizes.Mesh, (order.Job.StandOff.TubeRadius.Millimetres - pads.Tuck.Millimetres, order.Job.StandOff.HubRadius.Millimetres), order.WithoutPads(facet => file.Pieces.Any(piece => piece.Label == "A" + facet[1..])));
 
     /// <summary>Without sizes in the job those of the pieces have to go together: the body's length, an end's width and height, in whole centimetres.</summary>
     private IEnumerable<string> OfBag()

@@ -73,11 +73,18 @@ internal sealed record WholeOrder(Job Job, SewingOrder Sewing, TrueCover Cover)
         && TrueOpening.CellsOf(TrueCover.Build(inner.Sizes), holes).Values.SelectMany(list => list).Any(cell => cell.Steepness < Math.Sin(10 * Math.PI / 180));
 
     /// <summary>Facets without a pad: what an opening or the clear distance of a pipe takes something of.</summary>
-    internal string[] WithoutPads()
+    /// <param name="hasPad">Whether a facet has one; it tells where an opening reaches over a strut by less than it may be drawn aside.</param>
+    internal string[] WithoutPads(Func<string, bool> hasPad)
     {
-        var cells = TrueOpening.CellsOf(Cover, [.. Openings.Where(opening => !Pipes.ContainsKey(opening.Label)), .. Pipes.Values.Select(pipe => pipe.Cylinder(Cover, pipe.Radius + pipe.Clear))]);
-        return [.. Cover.Faces.Values.Where(face => !face.IsSkirt && cells[face.Label].Sum(cell => cell.Area) < face.Area - 1).Select(face => face.Label)];
+        OpeningOrder[] openings = [.. Openings.Where(opening => !Pipes.ContainsKey(opening.Label))];
+        var (reached, firmly) = (Taken(openings, 0), Taken([.. openings.Select(opening => Grown(opening, -Tolerances.OnCover))], 0));
+        var clear = Taken([.. Pipes.Values.Select(pipe => pipe.Cylinder(Cover, pipe.Radius + pipe.Clear))], 1);
+        return [.. Cover.Faces.Values.Where(face => !face.IsSkirt && (firmly.Contains(face.Label) || clear.Contains(face.Label) || (reached.Contains(face.Label) && !hasPad(face.Label)))).Select(face => face.Label)];
     }
+
+    /// <summary>Faces of which openings take more than an area, square millimetres.</summary>
+    private HashSet<string> Taken(IReadOnlyList<OpeningOrder> openings, double more) =>
+        [.. TrueOpening.CellsOf(Cover, openings).Where(face => Cover.Faces[face.Key].Area - face.Value.Sum(cell => cell.Area) > more).Select(face => face.Key)];
 
     private static OpeningOrder OpeningOf(TrueCover cover, OpeningWish wish)
     {

@@ -1,0 +1,75 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using CoverPattern.Geometry;
+using CoverPattern.Patterns.Seams;
+
+namespace CoverPattern.Patterns.Pieces;
+
+/// <summary>Leaves out edges of a curve that have no length left on the line beside it: the edges next to them meet there.</summary>
+/// <remarks>
+/// Where a curve of short steps bends the other way, as a projected rim does where it crosses a line of the cover, the corner of the line
+/// beside it lies farther back than a step or more: those would be drawn backward, and need not even cross what lies about them.
+/// The step that is drawn backward the most goes first, until none is.
+/// </remarks>
+internal static class SwallowedEdges
+{
+    // What is left of an edge vanishes on the grid below this, millimetres.
+    private const double LeastStep = 0.01;
+
+    // Flatter bends are drawn as one line, as corners of the cut line are: sine of half a degree.
+    private static readonly double Straight = Math.Sin(Math.PI / 360);
+
+    /// <summary>A run of edges of one allowance, without those; the first and the last stay.</summary>
+    internal static List<SewEdge> LeftOut(IEnumerable<SewEdge> run)
+    {
+        var edges = run.ToList();
+        while (edges.Count > 2)
+        {
+            var (least, at) = Enumerable.Range(1, edges.Count - 2).Select(i => (Length: LengthOf(edges[i - 1], edges[i], edges[i + 1]), i)).Min();
+            if (least > LeastStep)
+            {
+                break;
+            }
+
+            var meeting = Meet(edges[at - 1], edges[at + 1], 0);
+            edges[at - 1] = edges[at - 1] with { To = meeting };
+            edges[at + 1] = edges[at + 1] with { From = meeting };
+            edges.RemoveAt(at);
+        }
+
+        return edges;
+    }
+
+    /// <summary>The same round a ring: rims and what is turned under, each run of one allowance by itself.</summary>
+    internal static IEnumerable<SewEdge> LeftOutOfRing(IReadOnlyList<SewEdge> ring)
+    {
+        for (var (from, to) = (0, 0); from < ring.Count; from = to)
+        {
+            while (to < ring.Count && (ring[to].Role, ring[to].Allowance) == (ring[from].Role, ring[from].Allowance))
+            {
+                to++;
+            }
+
+            var run = ring.Skip(from).Take(to - from);
+            foreach (var edge in ring[from].Role is EdgeRole.Rim or EdgeRole.Turned or EdgeRole.Hemmed ? LeftOut(run) : run)
+            {
+                yield return edge;
+            }
+        }
+    }
+
+    /// <summary>Where two edges meet, both moved out.</summary>
+    internal static Point2 Meet(SewEdge before, SewEdge after, double outward)
+    {
+        var (end, start) = (before.To + (outward * before.Outward), after.From + (outward * after.Outward));
+        return Math.Abs(Point2.Cross(before.Along, after.Along)) < Straight
+            ? Point2.Between(end, start, 0.5)
+            : Lines.Meet(end, before.Along, start, after.Along);
+    }
+
+    /// <summary>How far an edge runs beside the curve, along itself; negative when it would be drawn backward. Between edges square to each other it is no step of a curve.</summary>
+    private static double LengthOf(SewEdge before, SewEdge edge, SewEdge after) => Point2.Dot(before.Along, after.Along) <= 0
+        ? double.PositiveInfinity
+        : Point2.Dot(Meet(edge, after, edge.Allowance) - Meet(before, edge, edge.Allowance), edge.Along);
+}

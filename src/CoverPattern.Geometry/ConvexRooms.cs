@@ -17,7 +17,7 @@ public static class ConvexRooms
     /// <param name="ring">Counter-clockwise, first point not repeated; it may bend inward.</param>
     /// <returns>Counter-clockwise; empty when there is no room.</returns>
     /// <remarks>
-    /// Beginning with the upright box, each edge of the outline that still reaches into the room, the nearest to the middle first, takes
+    /// Beginning with a little more than the upright box, each edge of the outline that still reaches into the room, the nearest to the middle first, takes
     /// away all that lies beyond a line square to the way to its nearest point (own construction).
     /// </remarks>
     public static ImmutableArray<Point2> Within(IReadOnlyList<Point2> ring)
@@ -29,7 +29,9 @@ public static class ConvexRooms
             return [];
         }
 
-        ImmutableArray<Point2> room = [box.Low, new Point2(box.High.X, box.Low.Y), box.High, new Point2(box.Low.X, box.High.Y)];
+        // A little more than the box: an edge that lies along it reaches in as any other does, and no rounding decides whether.
+        ImmutableArray<Point2> corners = [box.Low, new Point2(box.High.X, box.Low.Y), box.High, new Point2(box.Low.X, box.High.Y)];
+        ImmutableArray<Point2> room = [.. corners.Select(corner => circle.Centre + ((1 / Nearer) * (corner - circle.Centre)))];
         var edges = ring.Select((from, i) => (From: from, To: ring[(i + 1) % ring.Count]));
         foreach (var (from, to) in edges.OrderBy(edge => Segments.Distance(edge.From, edge.To, circle.Centre)))
         {

@@ -7,6 +7,8 @@ namespace CoverPattern.Geometry.Tests;
 
 public class ConvexRoomsTests
 {
+    private static readonly Gen<double[]> Stars = Gen.Double[0.2, 1].Array[5, 60];
+
     [Fact]
     public void Within_CircleOfManyCorners_HasFewAndMostOfTheArea()
     {
@@ -32,7 +34,14 @@ public class ConvexRoomsTests
     public void Within_NothingInside_IsEmpty() => Assert.Empty(ConvexRooms.Within([new(0, 0), new(10, 0), new(20, 0)]));
 
     [Fact]
-    public void Within_RandomStars_LieInsideAndAreConvex() => Gen.Double[0.2, 1].Array[5, 60].Sample(reaches =>
+    public void Within_RandomStars_LieInsideAndAreConvex() => Stars.Sample(LiesInside);
+
+    // An edge of the outline along its box, to the rounding.
+    [Theory]
+    [InlineData("csHx12A82gD1")]
+    public void Within_StarsFoundOnce_LieInsideAndAreConvex(string seed) => Stars.Sample(LiesInside, seed: seed, iter: 1, threads: 1);
+
+    private static void LiesInside(double[] reaches)
     {
         ImmutableArray<Point2> star = [.. reaches.Select((reach, i) => 50 * reach * new Point2(Math.Cos(2 * Math.PI * i / reaches.Length), Math.Sin(2 * Math.PI * i / reaches.Length)))];
 
@@ -50,5 +59,5 @@ public class ConvexRoomsTests
             Assert.True(edges.Count(edge => edge.From.Y > middle.Y != edge.To.Y > middle.Y && middle.X < edge.From.X + ((middle.Y - edge.From.Y) / (edge.To.Y - edge.From.Y) * (edge.To.X - edge.From.X))) % 2 == 1);
         });
         Assert.All(edges, edge => Assert.True(ConvexOutlines.AreApart(room, [edge.From, edge.To])));
-    });
+    }
 }

@@ -106,7 +106,9 @@ internal sealed class PipeCheck(Job job, Frame frame, ClippedShell surface)
     {
         var (from, to) = Line(pipe, 1);
         var (rim, beside) = (RimPoints.InSpace(surface.Shell, pipe.Region), RimPoints.InSpace(surface.Shell, region));
-        var gap = beside.Min(point => Segments3.Distance(from, to, point)) - ring - (pipe.Wish.Diameter.Millimetres / 2);
+        // Amid a large window its rim is far, but its sheet is not.
+        var isOver = FaceCutter.Cut(surface, [region, pipe.Region]) is null;
+        var gap = isOver ? 0 : beside.Min(point => Segments3.Distance(from, to, point)) - ring - (pipe.Wish.Diameter.Millimetres / 2);
         Hold(pipe, label, gap);
         var between = beside.Min(point => rim.Min(other => Point3.Distance(point, other))) - ring;
         var least = Math.Max(job.Clearances.Opening.Millimetres, pipe.Wish.Lap.Millimetres);

@@ -101,6 +101,7 @@ internal sealed class DraftMaker
         return new DraftRun(new ArcSide(arc.Label, arc.First != edge.Side), classes[edge.Arc], side, allowance)
         {
             Stops = HubStops.Of(job, subdivision, nodes, edge.Side),
+            Hubs = arc.Role == EdgeRole.Seam ? (nodes.IsHub(edge.Side), nodes.IsHub(subdivision.After(edge.Side))) : default,
             PatchRadius = nodes.NodeAt(edge.Side) is var node and >= 0 ? patchRadii.GetValueOrDefault(shell.Nodes[node].Label) : 0,
             PlainAllowance = arc.MakeUp is { IsFelled: true } felled ? Math.Min(allowance, felled.Width.Millimetres) : allowance,
         };

@@ -72,11 +72,13 @@ internal sealed record DraftMatch(bool Mirrored, ImmutableArray<int> RunOf, Immu
         left.Length == right.Length
         && left.Zip(right).All(pair => Math.Abs(pair.First.At - pair.Second.At) <= ArcSorter.SameLength && string.Equals(pair.First.Purpose, pair.Second.Purpose, StringComparison.Ordinal));
 
-    /// <summary>Whether seams stop short and patches lie at the same ends; a mirrored run begins at its last corner.</summary>
+    /// <summary>Whether hubs, stops and patches are at the same ends; a mirrored run begins at its last corner.</summary>
     private static bool HubsAgree(PieceDraft model, PieceDraft draft, ImmutableArray<int> runOf, bool mirrored) => model.Runs.Zip(runOf).All(pair =>
     {
         var (run, like, begins) = (pair.First, draft.Runs[pair.Second], draft.Runs[mirrored ? (pair.Second + 1) % draft.Runs.Length : pair.Second]);
-        return run.Stops == (mirrored ? (like.Stops.AtEnd, like.Stops.AtStart) : like.Stops) && run.PatchRadius == begins.PatchRadius;
+        return run.Stops == (mirrored ? (like.Stops.AtEnd, like.Stops.AtStart) : like.Stops)
+            && run.Hubs == (mirrored ? (like.Hubs.AtEnd, like.Hubs.AtStart) : like.Hubs)
+            && run.PatchRadius == begins.PatchRadius;
     });
 
     private static DraftMatch? WithHoles(PieceDraft model, TurnedDraft draft, TurnRule? turns)

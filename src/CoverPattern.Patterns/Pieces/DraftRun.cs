@@ -25,6 +25,9 @@ internal sealed record DraftRun(ArcSide At, ArcClass Class, EdgeSide Side, doubl
     /// <summary>Lengths at its start and end where a felled seam is sewn plain and trimmed, millimetres; mostly none.</summary>
     internal (double AtStart, double AtEnd) Stops { get; init; }
 
+    /// <summary>Whether a seam's start and end lie over hubs; elsewhere it was cut off, and nothing is tied there.</summary>
+    internal (bool AtStart, bool AtEnd) Hubs { get; init; }
+
     /// <summary>Allowance on these lengths, millimetres.</summary>
     internal double PlainAllowance { get; init; }
 

@@ -71,6 +71,7 @@ internal sealed class DrawnMarks
 
         var length = Point2.Distance(edge.From, edge.To);
         var (atStart, atEnd) = run.Side == EdgeSide.Over ? tied : (tied.AtEnd, tied.AtStart);
+        (atStart, atEnd) = (atStart && run.Hubs.AtStart, atEnd && run.Hubs.AtEnd);
         double[] distances = [.. atStart ? [tieDistance] : System.Array.Empty<double>(), .. atEnd ? [length - tieDistance] : System.Array.Empty<double>()];
         return distances.Distinct().Select(at => new DrillMark(Grid.Snap(edge.From + (at * edge.Along)), TiePurpose));
     }

@@ -60,6 +60,19 @@ public class PipeCheckTests
         Assert.Contains("150 mm", fault.Allowed, StringComparison.Ordinal);
     }
 
+    // Its rim is farther off than the clear distance all round, its sheet is not.
+    [Theory]
+    [InlineData(700, 700)]
+    [InlineData(1300, 600)]
+    public void Lay_AmidALargeWindow_IsAFault(double width, double height)
+    {
+        var window = new OpeningWish(new OutlineWish(OutlineForm.Rectangle) { Width = Mm(width), Height = Mm(height) }, new OpeningPlace("F4.02", default, default), LayingRule.Either, Mm(15)) { Sheet = "canvas" };
+        var job = Job(Pipe("F4.02", 60, 50) with { RainFlap = Mm(20), Lap = Mm(20) });
+
+        Assert.Empty(Faults(job));
+        Assert.Single(Faults(job with { Openings = [window] }), fault => fault.Place == "pipes[0]" && fault.Said.StartsWith("O1 lies 0 mm from the wall of the pipe of 60 mm, inside its clear distance", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Lay_ZipBesideIt_IsAFault()
     {

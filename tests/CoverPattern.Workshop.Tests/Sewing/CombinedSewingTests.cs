@@ -97,6 +97,8 @@ public class CombinedSewingTests
     [InlineData("bYODiDfBowJ3")]
     // An inside corner of a group, in which cloth ends before the partner's stop.
     [InlineData("0PWIn0sziwB3")]
+    // Ties in seams that pieces of both hands share, one end of which the hem cuts off.
+    [InlineData("6J7KgqaPDJp2")]
     public void Faults_CombinationsFoundOnce_None(string seed) => AnyJobs.Where(job => FaultsOf(job).IsEmpty).Sample(Sews, seed: seed, iter: 1, threads: 1, print: Told);
 
     [Fact]

@@ -35,6 +35,8 @@ public class WholePropertyTests
     [InlineData("0000004CeDJSQ")]
     // A rim across the narrow mouth of a gore's slit: allowances cross there, for which the opening is refused.
     [InlineData("0000004Cded68")]
+    // A pipe amid a large window.
+    [InlineData("8m21GjHEDnx3")]
     public void Faults_OrdersFoundOnce_None(string seed) => RandomOrders.Jobs.Sample(Hold, seed: seed, iter: 1, threads: 1, print: RandomOrders.Told);
 
     [Fact]

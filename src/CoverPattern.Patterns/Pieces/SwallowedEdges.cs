@@ -17,6 +17,9 @@ internal static class SwallowedEdges
     // What is left of an edge vanishes on the grid below this, millimetres.
     private const double LeastStep = 0.01;
 
+    // A corner this near to the line past it is none, and no curve is drawn so finely; millimetres.
+    private const double LeastBend = 1e-6;
+
     // Flatter bends are drawn as one line, as corners of the cut line are: sine of half a degree.
     private static readonly double Straight = Math.Sin(Math.PI / 360);
 
@@ -41,9 +44,10 @@ internal static class SwallowedEdges
         return edges;
     }
 
-    /// <summary>The same round a ring: rims and what is turned under, each run of one allowance by itself.</summary>
-    internal static IEnumerable<SewEdge> LeftOutOfRing(IReadOnlyList<SewEdge> ring)
+    /// <summary>The same round a ring, steps that only go straight on joined first: rims and what is turned under, each run of one allowance by itself.</summary>
+    internal static IEnumerable<SewEdge> LeftOutOfRing(IReadOnlyList<SewEdge> edges)
     {
+        var ring = WithoutShortSteps(edges);
         for (var (from, to) = (0, 0); from < ring.Count; from = to)
         {
             while (to < ring.Count && (ring[to].Role, ring[to].Allowance) == (ring[from].Role, ring[from].Allowance))
@@ -52,12 +56,46 @@ internal static class SwallowedEdges
             }
 
             var run = ring.Skip(from).Take(to - from);
-            foreach (var edge in ring[from].Role is EdgeRole.Rim or EdgeRole.Turned or EdgeRole.Hemmed ? LeftOut(run) : run)
+            foreach (var edge in IsOfOpening(ring[from]) ? LeftOut(run) : run)
             {
                 yield return edge;
             }
         }
     }
+
+    /// <summary>Joins a step shorter than its allowance to the edge it goes straight on from: a rim has a corner where it crosses a line of the cover, however near to another.</summary>
+    private static List<SewEdge> WithoutShortSteps(IReadOnlyList<SewEdge> edges)
+    {
+        var ring = new List<SewEdge>();
+        foreach (var edge in edges)
+        {
+            if (ring.Count > 0 && IsOneEdge(ring[^1], edge))
+            {
+                ring[^1] = ring[^1] with { To = edge.To };
+            }
+            else
+            {
+                ring.Add(edge);
+            }
+        }
+
+        if (ring.Count > 3 && IsOneEdge(ring[^1], ring[0]))
+        {
+            ring[0] = ring[0] with { From = ring[^1].From };
+            ring.RemoveAt(ring.Count - 1);
+        }
+
+        return ring;
+    }
+
+    private static bool IsOneEdge(SewEdge before, SewEdge after) => IsOfOpening(after)
+        && before with { From = after.From, To = after.To } == after
+        && Math.Min(LengthOf(before), LengthOf(after)) < Math.Abs(after.Allowance)
+        && Segments.Distance(before.From, after.To, after.From) < LeastBend;
+
+    private static double LengthOf(SewEdge edge) => Point2.Distance(edge.From, edge.To);
+
+    private static bool IsOfOpening(SewEdge edge) => edge.Role is EdgeRole.Rim or EdgeRole.Turned or EdgeRole.Hemmed;
 
     /// <summary>Where two edges meet, both moved out.</summary>
     internal static Point2 Meet(SewEdge before, SewEdge after, double outward)

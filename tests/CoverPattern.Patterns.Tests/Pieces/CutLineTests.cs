@@ -120,6 +120,21 @@ public class CutLineTests
         }
     }
 
+    /// <summary>A sheet that ends 5 mm short of a rim, of which sides cross a fold 0.6 mm from two corners, begun at any corner: by hand a rectangle 10 mm smaller both ways.</summary>
+    [Fact]
+    public void Draw_SidesCrossAFoldBesideCorners_IsTheRectangleAllTheSame()
+    {
+        Point2[] ring = [new(0, 0.6), new(0, 0), new(844, 0), new(844, 0.6), new(844, 434), new(0, 434)];
+        for (var first = 0; first < ring.Length; first++)
+        {
+            Point2[] turned = [.. ring[first..], .. ring[..first]];
+
+            var cut = CutLine.Draw([.. turned.Select((corner, i) => new SewEdge(corner, turned[(i + 1) % turned.Length], EdgeRole.Rim, -5))], default);
+
+            Assert.Equal([new(5, 5), new(839, 5), new(839, 429), new(5, 429)], cut.OrderBy(corner => corner.Y).ThenBy(corner => corner.Y < 100 ? corner.X : -corner.X));
+        }
+    }
+
     private static IEnumerable<double> Corners(Pattern pattern)
     {
         var count = pattern.Runs.Length;

@@ -37,6 +37,8 @@ public class WholePropertyTests
     [InlineData("0000004Cded68")]
     // A pipe amid a large window.
     [InlineData("8m21GjHEDnx3")]
+    // A sheet on a zip whose edge crosses a fold less than its allowance from a corner.
+    [InlineData("9oXby2OqNKr1")]
     public void Faults_OrdersFoundOnce_None(string seed) => RandomOrders.Jobs.Sample(Hold, seed: seed, iter: 1, threads: 1, print: RandomOrders.Told);
 
     [Fact]

@@ -45,6 +45,21 @@ public readonly record struct HoodShape(Point2 Low, Point2 High, double DepthMm)
             hood.Millimetres);
     }
 
+    /// <summary>No point of the hood is farther from the opening's rim than this, millimetres; 0 without a hood.</summary>
+    /// <param name="wish">The opening.</param>
+    internal static double Reach(OpeningWish wish)
+    {
+        if (Of(wish) is not { } hood)
+        {
+            return 0;
+        }
+
+        var rim = OutlineShapes.Turned(OutlineShapes.Draw(wish.Outline), wish.Place.Turned);
+        Point2[] corners = [hood.Low, new(hood.High.X, hood.Low.Y), hood.High, new(hood.Low.X, hood.High.Y)];
+        var aside = corners.Max(corner => rim.Min(point => Point2.Distance(corner, point)));
+        return Math.Sqrt((aside * aside) + (hood.DepthMm * hood.DepthMm));
+    }
+
     /// <summary>It laid flat, counter-clockwise from the lower left corner of the front: front foot, right foot, right side, top, left side, left foot.</summary>
     public ImmutableArray<Point2> Flat()
     {

@@ -68,7 +68,7 @@ public static class OpeningLayer
         // A drip flap goes on beyond the jambs by as much as this, by the doors' page.
         const double besideJambs = 100;
         var drip = wish.Drip is { } flap ? Math.Max(besideJambs, flap.Millimetres) : 0;
-        return new[] { wish.Lap.Millimetres, wish.Ring?.Millimetres ?? 0, wish.Strip?.Millimetres ?? 0, wish.Webbing?.Millimetres ?? 0, drip }.Max();
+        return new[] { wish.Lap.Millimetres, wish.Ring?.Millimetres ?? 0, wish.Strip?.Millimetres ?? 0, wish.Webbing?.Millimetres ?? 0, drip, HoodShape.Reach(wish) }.Max();
     }
 
     private static LaidWindow Place(Shell shell, int face, int entry, WindowWish wish, (string Label, string Rim) names)

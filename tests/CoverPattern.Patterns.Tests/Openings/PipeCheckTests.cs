@@ -73,6 +73,26 @@ public class PipeCheckTests
         Assert.Single(Faults(job with { Openings = [window] }), fault => fault.Place == "pipes[0]" && fault.Said.StartsWith("O1 lies 0 mm from the wall of the pipe of 60 mm, inside its clear distance", StringComparison.Ordinal));
     }
 
+    // By hand: the vent's lower edge is 270 mm up a slope of 23.7 degrees (own table of the 3V) from the pipe's axis, 247 mm in plan and 217 mm from its wall. A hood that stands
+    // off by 120 mm reaches sqrt(40^2 + 40^2 + 120^2) = 133 mm from the rim at most.
+    [Theory]
+    [InlineData(0, false)]
+    [InlineData(120, true)]
+    public void Lay_HoodThatReachesTowardsIt_IsAFault(double hood, bool refused)
+    {
+        var vent = new OpeningWish(new OutlineWish(OutlineForm.Rectangle) { Width = Mm(100), Height = Mm(100) }, new OpeningPlace("F4.02", default, Mm(200)), LayingRule.Either, Mm(15))
+        {
+            Kind = OpeningKind.HighVent,
+            Hood = hood > 0 ? Mm(hood) : null,
+        };
+        var pipe = Pipe("F4.02", 60, 100) with { RainFlap = Mm(20), Lap = Mm(20), Place = new PipePlace(PipeRun.Vertical, "F4.02", default, Mm(-120)) };
+
+        var faults = Faults(Job(pipe) with { Openings = [vent] }).Where(fault => fault.Place == "pipes[0]").ToArray();
+
+        Assert.Equal(refused ? 1 : 0, faults.Length);
+        Assert.All(faults, fault => Assert.StartsWith("O1 lies 85 mm from the wall of the pipe", fault.Said, StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Lay_ZipBesideIt_IsAFault()
     {

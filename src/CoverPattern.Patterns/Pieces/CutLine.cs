@@ -23,7 +23,7 @@ internal static class CutLine
     internal const double StepTurnDegrees = 20;
 
     // Below this turn two edges count as one straight edge.
-    private const double StraightDegrees = 0.5;
+    internal const double StraightDegrees = 0.5;
 
     // Turned-up cloth shorter than this between two gaps holds nothing, millimetres.
     internal const double LeastTab = 20;

@@ -20,8 +20,8 @@ internal static class SwallowedEdges
     // A corner this near to the line past it is none, and no curve is drawn so finely; millimetres.
     private const double LeastBend = 1e-6;
 
-    // Flatter bends are drawn as one line, as corners of the cut line are: sine of half a degree.
-    private static readonly double Straight = Math.Sin(Math.PI / 360);
+    // Flatter bends are drawn as one line, as corners of the cut line are.
+    private static readonly double Straight = Math.Sin(CutLine.StraightDegrees * Math.PI / 180);
 
     /// <summary>A run of edges of one allowance, without those; the first and the last stay.</summary>
     internal static List<SewEdge> LeftOut(IEnumerable<SewEdge> run)
@@ -29,7 +29,7 @@ internal static class SwallowedEdges
         var edges = run.ToList();
         while (edges.Count > 2)
         {
-            var (least, at) = Enumerable.Range(1, edges.Count - 2).Select(i => (Length: LengthOf(edges[i - 1], edges[i], edges[i + 1]), i)).Min();
+            var (least, at) = Enumerable.Range(1, edges.Count - 2).Select(i => (Length: LengthLeft(edges[i - 1], edges[i], edges[i + 1]), i)).Min();
             if (least > LeastStep)
             {
                 break;
@@ -107,7 +107,7 @@ internal static class SwallowedEdges
     }
 
     /// <summary>How far an edge runs beside the curve, along itself; negative when it would be drawn backward. Between edges square to each other it is no step of a curve.</summary>
-    private static double LengthOf(SewEdge before, SewEdge edge, SewEdge after) => Point2.Dot(before.Along, after.Along) <= 0
+    private static double LengthLeft(SewEdge before, SewEdge edge, SewEdge after) => Point2.Dot(before.Along, after.Along) <= 0
         ? double.PositiveInfinity
         : Point2.Dot(Meet(edge, after, edge.Allowance) - Meet(before, edge, edge.Allowance), edge.Along);
 }

@@ -56,7 +56,9 @@ public class LeaningTests
 
         var inside = Enumerable.Range(0, 200).Select(_ => Leaning.Draw(square, frame, chance)).Count(at => at.X is > 0 and < 16 * Grid.StepsPerMillimetre && at.Y is > 0 and < 16 * Grid.StepsPerMillimetre);
 
-        Assert.InRange(inside, 20, 180);
+        // Own count: half of the draws lean a corner of the square on an edge of the frame, and half of its eight edges are the hole's; 50 of 200, give or take
+        // five times their spread of 6.1.
+        Assert.InRange(inside, 20, 80);
     }
 
     private static double Distance(Touching piece, double x, double y)

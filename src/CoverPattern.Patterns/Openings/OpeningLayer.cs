@@ -44,6 +44,7 @@ public static class OpeningLayer
         ImmutableArray<LaidPipe> pipes = [.. job.Pipes.Select((wish, entry) => PipeLayer.Lay(surface, wish, entry, faults)).OfType<LaidPipe>()];
         var safe = new PipeCheck(job, frame, surface);
         safe.Look(pipes, [.. windows.Select(window => (window.Label, window.Region, window.Wish.Ring.Millimetres)), .. openings.Select(opening => (opening.Label, opening.Region, ReachOf(opening.Wish)))]);
+        safe.LookAtFlaps(pipes, openings);
         var slits = new SlitPlacer(job, surface);
         var laid = slits.Lay([.. windows.Select(window => window.Region), .. openings.Select(opening => opening.Region), .. pipes.Select(pipe => pipe.Region)]);
         safe.Look(pipes, laid);

@@ -49,6 +49,23 @@ internal sealed class PipeCheck(Job job, Frame frame, ClippedShell surface)
         }
     }
 
+    /// <summary>Looks at flaps: staked out, rolled, or loose in the wind, one can be anywhere that its cloth reaches from where it is sewn.</summary>
+    /// <param name="pipes">The pipes.</param>
+    /// <param name="openings">Openings whose flap is sewn along a side of the rim.</param>
+    internal void LookAtFlaps(ImmutableArray<LaidPipe> pipes, ImmutableArray<LaidOpening> openings)
+    {
+        foreach (var (pipe, opening) in pipes.SelectMany(pipe => openings.Select(opening => (pipe, opening))))
+        {
+            var (from, to) = Line(pipe, 1);
+            var reach = TieBacks.RolledLength(opening);
+            var gap = Math.Max(0, TieBacks.SewnIn(surface.Shell, opening).Select(step => Segments3.Distance(from, to, step.From, step.To)).DefaultIfEmpty(double.PositiveInfinity).Min() - reach - (pipe.Wish.Diameter.Millimetres / 2));
+            if (gap < pipe.Wish.Clear.Millimetres)
+            {
+                Notices.Add(new Notice(NoticeLevel.Warning, "pipe-flap", pipe.Label, FormattableString.Invariant($"The flap of {opening.Label} reaches {reach:0} mm from where it is sewn: staked out, rolled or loose in the wind it can come within {gap:0} mm of the wall of the pipe, whose clear distance is {pipe.Wish.Clear.Typed}. Move one of them, or see that the flap is always fastened while there is fire.")));
+            }
+        }
+    }
+
     /// <summary>Looks at slits: their zips too keep out of the clear distance.</summary>
     /// <param name="pipes">The pipes.</param>
     /// <param name="slits">The slits.</param>

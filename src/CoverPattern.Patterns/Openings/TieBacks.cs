@@ -1,11 +1,13 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using CoverPattern.Geometry;
 using CoverPattern.Patterns.Jobs;
+using CoverPattern.Patterns.Shells;
 
 namespace CoverPattern.Patterns.Openings;
 
-/// <summary>Where the tapes are sewn in that hold a rolled flap: along a side of the rim at which it is sewn.</summary>
+/// <summary>Where a flap is sewn that opens, and the tapes that hold it rolled: along a side of the rim.</summary>
 internal static class TieBacks
 {
     /// <summary>Purpose of their marks.</summary>
@@ -28,6 +30,19 @@ internal static class TieBacks
             OpensAt.Middle => LengthOf(RimSide.Head) / 2,
             _ => LengthOf(RimSide.Head),
         };
+    }
+
+    /// <summary>The straight pieces of the rim, in space, along which the flap is sewn and turns; none for one that comes off whole.</summary>
+    internal static IEnumerable<(Point3 From, Point3 To)> SewnIn(Shell shell, LaidOpening opening)
+    {
+        var line = opening.Line;
+        Point3 InSpace(int i) => FacePlane.Of(shell, opening.Region.Rim[line.Where[i].Stretch].Face).ToSpace(opening.Region.Rim[line.Where[i].Stretch].Points[line.Where[i].Index]);
+        return opening.Wish.Flap is null ? [] :
+            from side in opening.Sides
+            where Bears(opening, side.Side)
+            from i in Enumerable.Range(0, line.Points.Length - 1)
+            where line.At[i] < side.To && line.At[i + 1] > side.From
+            select (InSpace(i), InSpace(i + 1));
     }
 
     private static bool Bears(LaidOpening opening, RimSide side) => opening.Wish.Opens switch

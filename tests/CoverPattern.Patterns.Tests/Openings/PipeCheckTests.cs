@@ -1,5 +1,8 @@
 using System;
+using System.Globalization;
 using System.Linq;
+using System.Text.RegularExpressions;
+using CoverPattern.Geometry;
 using CoverPattern.Patterns.Frames;
 using CoverPattern.Patterns.Jobs;
 using CoverPattern.Patterns.Openings;
@@ -91,6 +94,42 @@ public class PipeCheckTests
 
         Assert.Equal(refused ? 1 : 0, faults.Length);
         Assert.All(faults, fault => Assert.StartsWith("O1 lies 85 mm from the wall of the pipe", fault.Said, StringComparison.Ordinal));
+    }
+
+    // A level pipe out above a base vent: its flap turns about the head, which is the nearest of the rim.
+    [Theory]
+    [InlineData(OpensAt.Both, 1200, true)]
+    [InlineData(OpensAt.Both, 1500, false)]
+    [InlineData(OpensAt.Around, 1200, false)]
+    public void Lay_FlapThatReachesIt_IsWarnedOf(OpensAt opens, double above, bool isWarned)
+    {
+        var vent = new OpeningWish(new OutlineWish(OutlineForm.Rectangle) { Width = Mm(300), Height = Mm(600) }, new OpeningPlace("", default, default) { Above = Mm(200), Towards = 12 }, LayingRule.Either, Mm(15))
+        {
+            Kind = OpeningKind.BaseVent,
+            Held = JoinKind.Zip,
+            Opens = opens,
+            Flap = "canvas",
+            Lap = Mm(20),
+        };
+        var pipe = Pipe("", 100, 200) with { Place = new PipePlace(PipeRun.Level, "", default, default) { Above = Mm(above), Towards = 12 } };
+        var job = Job(pipe) with { Openings = [vent] };
+        var shell = Jobs.Shell(job);
+        var laid = OpeningLayer.Lay(job, FrameBuilder.Build(job.Frame), shell);
+
+        var text = string.Concat(laid.Notices.Where(notice => notice.Code == "pipe-flap").Select(notice => notice.Text));
+
+        // Points of the rim 20 mm apart, held against the pipe's line one by one; the flap is as long as the longer of two jambs that differ by a few millimetres.
+        var (axis, rim) = (laid.Pipes[0].Axis, laid.Openings[0].Region);
+        var nearest = RimPoints.InSpace(shell, rim).Min(point => (point - axis.Foot) is var away ? (away - (Point3.Dot(away, axis.Outward) * axis.Outward)).Length : 0);
+        var jamb = (rim.Rim.SelectMany(RimPoints.Steps).Sum(step => Point2.Distance(step.From, step.To)) - 300) / 2;
+        Assert.Equal(isWarned, nearest - jamb - 50 < 200 && opens == OpensAt.Both);
+        Assert.Equal(isWarned, text.Contains("The flap of O1 reaches", StringComparison.Ordinal));
+        if (isWarned)
+        {
+            var told = Regex.Matches(text, "[0-9]+ mm").Select(number => double.Parse(number.Value[..^3], CultureInfo.InvariantCulture)).ToArray();
+            Assert.InRange(told[0], jamb - 0.5, jamb + 20);
+            Assert.Equal(nearest - told[0] - 50, told[1], 1.0);
+        }
     }
 
     [Fact]

@@ -13,6 +13,9 @@ namespace Bench;
 /// <summary>Lays the triangles and the parts of rows of domes on rolls of several widths and compares with rows.</summary>
 internal static class DomeBench
 {
+    // A third of what two quiet cores do.
+    private const double UnitsASecond = 20;
+
     private static readonly string[] Pieces = ["triangles", "panels"];
 
     private static readonly string[] Turns = ["half", "free"];
@@ -49,8 +52,8 @@ internal static class DomeBench
         try
         {
             var rows = RowFill.Fill(task);
-            // As an order is laid: fills, cells and a little search, then all the time that is left.
-            var start = Nester.Nest(task with { Effort = 1 }, null, CancellationToken.None);
+            // As an order is laid: fills, cells and search by effort, then all the time that is left.
+            var start = Nester.Nest(wishes.Seconds > 0 ? task with { Effort = (int)(UnitsASecond * wishes.Seconds) } : task, null, CancellationToken.None);
             var options = new SearchOptions
             {
                 Start = start,

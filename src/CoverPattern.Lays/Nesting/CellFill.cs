@@ -21,11 +21,12 @@ internal static class CellFill
     private const int LeastRepeats = 3;
     private const int MostCells = 10;
 
-    // Work units for one cell where the task's effort gives them: so few copies are soon laid as short as they get.
+    // Work units for a first look at a cell where the task's effort gives them: so few copies are soon laid nearly as short as they get.
     private const int UnitsForACell = 3;
 
-    // The most promising cells are laid out and filled up.
+    // The most promising cells are searched once more, each for this part of the task's effort, laid out and filled up.
     private const int MostLaidOut = 3;
+    private const int PartForACell = 10;
 
     /// <summary>The shortest lay of repeated cells.</summary>
     /// <param name="task">What is to be placed; without flaws and copies that stay.</param>
@@ -33,29 +34,14 @@ internal static class CellFill
     /// <returns>Null when the items are too few or too mixed to repeat, or the work was stopped before.</returns>
     public static NestingLayout? Fill(NestingTask task, CancellationToken cancel)
     {
-        var cells = new List<(double Waste, ImmutableArray<int> Counts, NestingLayout Cell)>();
-        foreach (var counts in Cells(task))
-        {
-            if (cancel.IsCancellationRequested)
-            {
-                break;
-            }
-
-            var cell = Searched(task, counts, cancel);
-            cells.Add((Waste(task, counts, cell), counts, cell));
-        }
-
-        NestingLayout? best = null;
-        foreach (var (_, counts, cell) in cells.OrderBy(entry => entry.Waste).Take(MostLaidOut).TakeWhile(_ => !cancel.IsCancellationRequested))
-        {
-            if (LaidOut(task, counts, cell) is { } layout && (best is null || layout.Length < best.Length))
-            {
-                best = layout;
-            }
-        }
-
-        return best;
+        var cells = Cells(task).TakeWhile(_ => !cancel.IsCancellationRequested).Select(counts => (Counts: counts, Cell: Searched(task, counts, UnitsForACell, cancel))).ToArray();
+        var units = task.Effort / PartForACell;
+        return cells.OrderBy(entry => Waste(task, entry.Counts, entry.Cell)).Take(MostLaidOut).TakeWhile(_ => !cancel.IsCancellationRequested)
+            .Select(entry => entry with { Cell = units > UnitsForACell ? Shorter(entry.Cell, Searched(task, entry.Counts, units, cancel)) : entry.Cell })
+            .Select(entry => LaidOut(task, entry.Counts, entry.Cell)).OfType<NestingLayout>().DefaultIfEmpty().MinBy(layout => layout?.Length);
     }
+
+    private static NestingLayout Shorter(NestingLayout one, NestingLayout other) => other.Length < one.Length ? other : one;
 
     /// <summary>How many copies of each item a cell holds, the smallest cells first.</summary>
     private static IEnumerable<ImmutableArray<int>> Cells(NestingTask task)
@@ -86,10 +72,10 @@ internal static class CellFill
     private static int Repeats(NestingTask task, ImmutableArray<int> counts) =>
         counts.Select((count, i) => count > 0 ? task.Items[i].Quantity / count : int.MaxValue).Min();
 
-    private static NestingLayout Searched(NestingTask task, ImmutableArray<int> counts, CancellationToken cancel)
+    private static NestingLayout Searched(NestingTask task, ImmutableArray<int> counts, int units, CancellationToken cancel)
     {
         var numbers = Enumerable.Range(0, counts.Length).Where(i => counts[i] > 0).ToArray();
-        var cell = task with { Items = [.. numbers.Select(number => task.Items[number] with { Quantity = counts[number] })], Effort = Math.Min(UnitsForACell, task.Effort), Start = null };
+        var cell = task with { Items = [.. numbers.Select(number => task.Items[number] with { Quantity = counts[number] })], Effort = Math.Min(units, task.Effort), Start = null };
         var found = StripSearch.Find(cell, new SearchOptions { IsRound = true }, cancel);
         return found with { Placements = [.. found.Placements.Select(place => place with { Item = numbers[place.Item] })] };
     }

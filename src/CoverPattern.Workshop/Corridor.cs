@@ -46,6 +46,7 @@ public static class Corridor
             new Result(jobText, job, pieces.Frame, pieces.Shell, pieces.Cut, pieces.Set, lays, estimate, NoticesOf(job, pieces, lays, estimate))
             {
                 Crossings = pieces.Bulks,
+                Openings = pieces.Openings.Openings,
                 Pipes = pieces.Openings.Pipes,
                 Liner = pieces.Liner,
                 Vents = job.Vents is { } vents ? VentSheet.Of(vents, pieces.Shell, pieces.Openings, pieces.Cut) : null,

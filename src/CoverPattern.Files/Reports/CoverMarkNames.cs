@@ -39,7 +39,7 @@ internal static class CoverMarkNames
         (string Name, FigureText? Text)[] names =
         [
             .. marks.Voids.GroupBy(one => one.Name, StringComparer.Ordinal).Select(opening => (opening.Key, Inside(opening.Key, [.. opening.Select(one => one.Ring)], all))),
-            .. marks.Lines.Where(line => line.Style != CoverLine.Rim && line.Name.Length > 0).GroupBy(line => line.Name, StringComparer.Ordinal)
+            .. marks.Lines.Where(line => !line.IsRim && line.Name.Length > 0).GroupBy(line => line.Name, StringComparer.Ordinal)
                 .Select(line => (line.Key, FreeText.First(Heights.SelectMany(height => Along([.. line], Text(line.Key, height))), all))),
         ];
         ImmutableArray<FigureText> texts = [.. names.Select(name => name.Text).OfType<FigureText>()];
@@ -65,7 +65,7 @@ internal static class CoverMarkNames
 
     /// <summary>Places beside the steps of lines, the longest step first.</summary>
     public static IEnumerable<FigureText> Along(IEnumerable<CoverLine> lines, FigureText text) => lines
-        .SelectMany(line => line.Points.Skip(1).Select((point, i) => (From: line.Points[i], To: point, Line: line.Style == CoverLine.Zip ? ZipLine : 0)))
+        .SelectMany(line => line.Points.Skip(1).Select((point, i) => (From: line.Points[i], To: point, Line: line.IsZip ? ZipLine : 0)))
         .OrderByDescending(step => Math.Round(Point2.Distance(step.From, step.To), 3))
         .SelectMany(step => FreeText.Along(step.From, step.To, text, step.Line));
 

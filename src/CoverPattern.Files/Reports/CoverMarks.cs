@@ -22,7 +22,7 @@ internal sealed record CoverMarks(ImmutableArray<CoverVoid> Voids, ImmutableArra
         return new CoverMarks(
             [.. voids.SelectMany(entry => entry.Inside.Patches.Select(patch => new CoverVoid(entry.Item2.Name, entry.Item2.Label, patch.Face, patch.Corners)))],
             [
-                .. voids.SelectMany(entry => entry.Inside.Patches.SelectMany(patch => Rims(entry.Inside, patch, entry.Item2))),
+                .. voids.SelectMany(entry => entry.Inside.Patches.SelectMany(patch => Rims(entry.Inside, patch, entry.Item2, ZipsOf(result, entry.Item2)))),
                 .. result.Cut.Drawn.Select(line => new CoverLine(
                     line.Purpose == SurfaceLine.Slit ? CoverLine.Slit : CoverLine.Mark, line.Purpose == SurfaceLine.Slit ? line.Opening : string.Empty, result.Cut.Patches[line.Patch].Face, line.Path)),
                 .. result.Pipes.SelectMany(pipe => pipe.Hole.Rim).Select(stretch => new CoverLine(CoverLine.Mark, string.Empty, stretch.Face, stretch.IsRing ? stretch.Points.Add(stretch.Points[0]) : stretch.Points)),
@@ -46,7 +46,7 @@ internal sealed record CoverMarks(ImmutableArray<CoverVoid> Voids, ImmutableArra
     public IEnumerable<FigureLine> Figures() => Lines.Select(line => new FigureLine(line.Style, line.Points, IsClosed: false));
 
     /// <summary>The edges of a patch that lie on the rim, arc by arc; an arc that is no whole rim bears its label.</summary>
-    private static IEnumerable<CoverLine> Rims(Subdivision inside, Patch patch, Region region)
+    private static IEnumerable<CoverLine> Rims(Subdivision inside, Patch patch, Region region, ImmutableArray<ZipRun> zips)
     {
         var count = patch.Corners.Length;
         var start = Enumerable.Range(0, count).FirstOrDefault(i => patch.Arcs[i] != patch.Arcs[(i + count - 1) % count]);
@@ -57,10 +57,17 @@ internal sealed record CoverMarks(ImmutableArray<CoverVoid> Voids, ImmutableArra
             if (inside.Arcs[arc].Role == EdgeRole.Rim)
             {
                 var (begin, label) = (start + first, inside.Arcs[arc].Label);
-                yield return new CoverLine(CoverLine.Rim, label == region.Label ? string.Empty : label, patch.Face, [.. Enumerable.Range(begin, steps + 1).Select(i => patch.Corners[i % count])]);
+                yield return new CoverLine(IsZipped(inside.Arcs[arc], region, zips) ? CoverLine.ZippedRim : CoverLine.Rim, label == region.Label ? string.Empty : label, patch.Face, [.. Enumerable.Range(begin, steps + 1).Select(i => patch.Corners[i % count])]);
             }
         }
     }
+
+    private static ImmutableArray<ZipRun> ZipsOf(Result result, Region region) =>
+        result.Openings.FirstOrDefault(opening => opening.Label == region.Label)?.Zips.RemoveAll(zip => zip.IsBetweenLeaves) ?? [];
+
+    /// <summary>Whether a zip runs by the middle of an arc.</summary>
+    private static bool IsZipped(Arc arc, Region region, ImmutableArray<ZipRun> zips) =>
+        zips.Any(zip => (arc.FromMm + (arc.LengthMm / 2) - zip.From + region.RimLength) % region.RimLength < zip.LengthMm);
 
     /// <summary>Seams by zip, on both faces beside them; those of the roof and those that open a part of a seam bear a name.</summary>
     private static IEnumerable<CoverLine> Zips(Result result)

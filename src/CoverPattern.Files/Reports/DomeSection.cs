@@ -49,7 +49,7 @@ internal static class DomeSection
     {
         bool Has(string style) => marks.Lines.Any(line => line.Style == style);
         return (marks.Voids.IsEmpty ? string.Empty : " Each opening bears its name inside its edge.")
-            + (Has(CoverLine.Zip) || Has(CoverLine.Slit) ? " Zips in seams are lines of dots, slits lines of short strokes." : string.Empty)
+            + (marks.Lines.Any(line => line.IsZip) || Has(CoverLine.Slit) ? " Zips in seams and round openings are lines of dots, slits lines of short strokes." : string.Empty)
             + (Has(CoverLine.Mark) ? " Thin broken lines show where hoods and flaps are sewn on, and the holes of pipes." : string.Empty);
     }
 

@@ -128,7 +128,7 @@ internal sealed class RowFigure
     /// <summary>Rims in several arcs, each where it has room: the table of seams names them too.</summary>
     private void NameRims()
     {
-        foreach (var rim in faces.SelectMany(face => face.Marks.Lines).Where(line => line.Style == CoverLine.Rim && line.Name.Length > 0).GroupBy(line => line.Name, StringComparer.Ordinal))
+        foreach (var rim in faces.SelectMany(face => face.Marks.Lines).Where(line => line.IsRim && line.Name.Length > 0).GroupBy(line => line.Name, StringComparer.Ordinal))
         {
             var text = FreeText.First(SeamHeights.SelectMany(height => CoverMarkNames.Along(rim, Text("seam-name", rim.Key, height)).Take(MostTries)), taken);
             texts.AddRange(text is null ? [] : [text]);

@@ -41,6 +41,9 @@ public sealed record Result(
     /// <summary>Free areas of vents; null where the job wishes no vent sheet.</summary>
     public VentSheet? Vents { get; init; }
 
+    /// <summary>Openings at their places, without windows and slits.</summary>
+    public ImmutableArray<LaidOpening> Openings { get; init; } = [];
+
     /// <summary>Stove pipes at their places.</summary>
     public ImmutableArray<LaidPipe> Pipes { get; init; } = [];
 }

@@ -129,6 +129,6 @@ internal static class AnyResults
 
         var set = finishing.Set with { Fittings = [.. OpeningFittings.Of(job, openings, added), .. RoofFittings.Of(job, frame, shell, cut, added)] };
         var lays = isLaid ? LayPlanner.Plan(job, set, progress: null, default) : [];
-        return new Result(bytes, job, frame, shell, cut, set, lays, Estimator.Count(job, set, lays), []) { Pipes = openings.Pipes };
+        return new Result(bytes, job, frame, shell, cut, set, lays, Estimator.Count(job, set, lays), []) { Openings = openings.Openings, Pipes = openings.Pipes };
     }
 }

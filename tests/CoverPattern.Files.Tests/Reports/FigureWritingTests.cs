@@ -15,7 +15,7 @@ namespace CoverPattern.Files.Tests.Reports;
 public sealed class FigureWritingTests
 {
     // What no writing may stand on, by class; all other lines are leaders, frames and scales.
-    private static readonly string[] Marks = ["face", "skirt", "part", "seam", "rim", "hem", "cut", "inner-cut", "sew", "fold", "grain", "notch", "drawn-mark", "head", "dot"];
+    private static readonly string[] Marks = ["face", "skirt", "part", "seam", "rim", "rim zip", "hem", "cut", "inner-cut", "sew", "fold", "grain", "notch", "drawn-mark", "head", "dot"];
 
     [Fact]
     public void Write_FiguresOfFewJobs_WritingKeepsOffLinesAndOtherWriting() => Draw(jobs: 4, least: 1);

@@ -88,6 +88,23 @@ public sealed class OpeningFigureTests
     }
 
     [Fact]
+    public void Write_Rows_TheDoorsRimIsDrawnAsZipAndNoOther()
+    {
+        double[] LengthsOf(XElement row, string kind) => [.. row.Descendants("polyline").Where(line => (string?)line.Attribute("class") == kind).Select(ReportPage.Corners)
+            .Select(line => line.Skip(1).Select((point, i) => Point2.Distance(line[i], point)).Sum())];
+        var rows = Page.Value.OfClass("row").ToLookup(row => LengthsOf(row, "rim zip").Length > 0);
+        var door = LengthsOf(Assert.Single(rows[true]), "rim zip");
+
+        // By hand from the job: the large window, sewn in, is 2100 x 600 with corners of 150, so its rim tells the scale of row 1. Of the door's zips all but the two
+        // ends of its jambs over the skirt, which stand last, are drawn to it, and the skirt hangs by 120 mm at most; it is drawn higher than it is.
+        var scale = ((2 * (2100 + 600)) - (8 * 150) + (2 * Math.PI * 150)) / LengthsOf(rows[false].First(), "rim").Sum();
+        var zips = Made.Value.Pieces.Fittings.Where(fitting => fitting.What == "zip" && fitting.Label.StartsWith("O1f", StringComparison.Ordinal)).Sum(zip => zip.LengthMm);
+        Assert.Empty(LengthsOf(rows[true].First(), "rim"));
+        Assert.Equal(9, door.Length);
+        Assert.InRange((zips - (scale * door[..7].Sum())) / 2, 1, 120);
+    }
+
+    [Fact]
     public void Write_Plan_RoundWindowHasItsAreaFromAbove()
     {
         var view = DomeSection.Views(Made.Value)[0];

@@ -4,7 +4,6 @@ using System.IO;
 using System.Linq;
 using System.Text;
 using System.Text.Json.Nodes;
-using System.Threading;
 using CoverPattern.Files.Jobs;
 using CoverPattern.Files.Results;
 
@@ -17,9 +16,8 @@ public class LodgeTests
 
     private static readonly Lazy<(string Text, WholeOrder Order)> Lodge = new(() =>
     {
-        var bytes = File.ReadAllBytes(Path.Combine(SampleFolder.Path, Name + ".json"));
-        var job = JobReader.Read(bytes).Job!;
-        var pieces = Corridor.Run(job, bytes, progress: null, CancellationToken.None).Result!.Pieces;
+        var job = JobReader.Read(File.ReadAllBytes(Path.Combine(SampleFolder.Path, Name + ".json"))).Job!;
+        var pieces = PieceStages.Run(job).Pieces!.Set;
         return (Encoding.UTF8.GetString(PiecesFile.Write(pieces)), WholeOrder.Of(job) with { Fittings = pieces.Fittings });
     });
 

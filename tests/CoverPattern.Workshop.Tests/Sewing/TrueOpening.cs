@@ -9,6 +9,9 @@ internal static class TrueOpening
 {
     private const int Samples = 400;
 
+    // By the openings' page, millimetres.
+    private const double LeastFromCorner = 1;
+
     /// <summary>For every face of the cover the cells that openings apart from each other leave of it; faces taken out have none.</summary>
     internal static Dictionary<string, List<TrueCell>> CellsOf(TrueCover cover, params IReadOnlyList<OpeningOrder> orders)
     {
@@ -20,6 +23,11 @@ internal static class TrueOpening
     /// <summary>Whether a corner of the cover lies inside an opening that is carried; where an edge ends at the finished edge there is none that cloth has to go round.</summary>
     internal static bool HoldsCorner(TrueCover cover, OpeningOrder order) =>
         Carried(cover, order).Any(entry => entry.Value.Where((_, i) => !IsOnHem(cover.Faces[entry.Key], i)).Any(corner => order.Beyond(corner) < 0));
+
+    /// <summary>Whether the rim of an opening that is carried crosses an edge nearer to its end than a seam can be parted there.</summary>
+    internal static bool MeetsCorner(TrueCover cover, OpeningOrder order) => Carried(cover, order).Values
+        .SelectMany(plane => plane.Select((from, i) => (From: from, To: plane[(i + 1) % plane.Length])))
+        .Any(edge => Crossings(edge.From, edge.To, order).Any(gate => Math.Min(gate.Share, 1 - gate.Share) * edge.From.DistanceTo(edge.To) < LeastFromCorner));
 
     private static bool IsOnHem(TrueFace face, int corner) =>
         face.Edges[corner].Neighbour is null || face.Edges[(corner + face.Edges.Count - 1) % face.Edges.Count].Neighbour is null;

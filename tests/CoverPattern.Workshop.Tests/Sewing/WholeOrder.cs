@@ -113,10 +113,10 @@ internal sealed record WholeOrder(Job Job, SewingOrder Sewing, TrueCover Cover)
         };
     }
 
-    /// <summary>Carried where that was asked for, or where no corner of the cover is inside; else seen square to the facet.</summary>
+    /// <summary>Carried where that was asked for, or where no corner of the cover is inside or on the rim; else seen square to the facet.</summary>
     private static OpeningOrder Settled(TrueCover cover, OpeningOrder order, LayingRule rule) => order with
     {
-        IsCarried = rule != LayingRule.Projected && (rule == LayingRule.Carried || !TrueOpening.HoldsCorner(cover, order)),
+        IsCarried = rule != LayingRule.Projected && (rule == LayingRule.Carried || !(TrueOpening.HoldsCorner(cover, order) || TrueOpening.MeetsCorner(cover, order))),
     };
 
     private static OpeningOrder Grown(OpeningOrder order, double margin) => order with

@@ -39,6 +39,8 @@ public class WholePropertyTests
     [InlineData("8m21GjHEDnx3")]
     // A sheet on a zip whose edge crosses a fold less than its allowance from a corner.
     [InlineData("9oXby2OqNKr1")]
+    // A hole of the liner whose rim ends at the very corner in which a seam meets the lower edge.
+    [InlineData("bbDGmjZGegw2")]
     public void Faults_OrdersFoundOnce_None(string seed) => RandomOrders.Jobs.Sample(Hold, seed: seed, iter: 1, threads: 1, print: RandomOrders.Told);
 
     [Fact]

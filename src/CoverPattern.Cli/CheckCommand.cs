@@ -14,7 +14,7 @@ internal static class CheckCommand
     {
         var job = new Argument<string>("job") { Description = "The job file." };
         var command = new Command("check", "Tells all that is wrong with a job file, and what to know before cutting; writes nothing. Example: coverpattern check samples/orchard-5m.json") { job };
-        command.SetAction((words, cancel) => System.Threading.Tasks.Task.FromResult(Run(words.GetRequiredValue(job), output, error, cancel)));
+        command.SetAction((words, cancel) => System.Threading.Tasks.Task.FromResult(Interrupt.Within(stop => Run(words.GetRequiredValue(job), output, error, stop), cancel)));
         return command;
     }
 

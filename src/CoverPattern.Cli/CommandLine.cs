@@ -28,7 +28,7 @@ public static class CommandLine
             FrameCommand.Create(output, error),
             MeasureCommand.Create(output, error),
         };
-        var settings = new InvocationConfiguration { Output = output, Error = error, EnableDefaultExceptionHandler = false };
+        var settings = new InvocationConfiguration { Output = output, Error = error, EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = null };
         try
         {
             return await root.Parse(args).InvokeAsync(settings);

@@ -20,7 +20,7 @@ internal static class MakeCommand
             job, folder, seed,
         };
         command.SetAction((words, cancel) => System.Threading.Tasks.Task.FromResult(
-            Run(new Wish(words.GetRequiredValue(job), words.GetRequiredValue(folder), words.GetValue(seed)), output, error, cancel)));
+            Interrupt.Within(stop => Run(new Wish(words.GetRequiredValue(job), words.GetRequiredValue(folder), words.GetValue(seed)), output, error, stop), cancel)));
         return command;
     }
 

@@ -17,7 +17,7 @@ internal static class PlotCommand
         var flags = new PlotFlags();
         var command = new Command("plot", "Writes files for a plotter, a knife table or a printer from a result. Example: coverpattern plot out --as pdf --sheet A4 --out plots");
         flags.AddTo(command);
-        command.SetAction((words, cancel) => Task.FromResult(Run(words, flags, output, error, cancel)));
+        command.SetAction((words, cancel) => Task.FromResult(Interrupt.Within(stop => Run(words, flags, output, error, stop), cancel)));
         return command;
     }
 

@@ -2,7 +2,6 @@ using System;
 using System.Collections.Generic;
 using System.Collections.Immutable;
 using System.Linq;
-using CoverPattern.Geometry;
 using CoverPattern.Lays.Nesting;
 using CoverPattern.Patterns.Jobs;
 using CoverPattern.Patterns.Pieces;
@@ -32,19 +31,24 @@ internal sealed class ClothPlan(Job job, Cloth cloth, Dictionary<string, Pattern
             return [];
         }
 
-        RequireStrip(pieces[0]);
         var sets = PieceStacks.Of(job.Lay, cloth.Name, patterns, pieces);
         var lays = Continued(pieces) is { IsEmpty: false } continued ? continued : cloth.Rolls.IsEmpty && job.Lay.Table is null
             ? sets.SelectMany(set => ByCovers(set.Stacks)).ToImmutableArray()
-            : new RollPlan(job, cloth, maker, patterns, Sectioned).Lay(sets);
+            : new RollPlan(job, cloth, maker, patterns, nest.NestWithin).Lay(sets);
         return [.. lays.Select((lay, i) => lay with { Number = i + 1 })];
     }
+
+    /// <summary>Patterns wider than the roll in every turn they may take.</summary>
+    /// <param name="pieces">Pieces of this cloth.</param>
+    public IEnumerable<TooWidePiece> TooWide(Piece[] pieces) => pieces.DistinctBy(piece => piece.Pattern)
+        .Select(piece => new TooWidePiece(cloth.Name, piece.Label, maker.LeastWidth(piece), cloth.UsableWidth))
+        .Where(piece => piece.PieceMm > maker.Strip.Width);
 
     /// <summary>Lays searched on from those that the job names; none when it names none of this cloth.</summary>
     private ImmutableArray<Lay> Continued(Piece[] pieces)
     {
         var earlier = job.Lay.Start?.Lays.Where(lay => string.Equals(lay.Cloth, cloth.Name, StringComparison.Ordinal)).OrderBy(lay => lay.Number).ToImmutableArray() ?? [];
-        return earlier.IsEmpty ? [] : new ContinuedLays(job, cloth, maker, patterns, (task, kinds) => Named(kinds, () => nest.Nest(task))).Lay(earlier, pieces);
+        return earlier.IsEmpty ? [] : new ContinuedLays(job, cloth, maker, patterns, nest.Nest).Lay(earlier, pieces);
     }
 
     private ImmutableArray<Lay> ByCovers(ImmutableArray<PieceStack> stacks)
@@ -80,33 +84,10 @@ internal sealed class ClothPlan(Job job, Cloth cloth, Dictionary<string, Pattern
         var key = string.Join(';', kinds.Select(kind => FormattableString.Invariant($"{kind[0].Top.Pattern}/{kind[0].Top.Mirrored}/{kind[0].Grade}/{kind.Length}")));
         if (!known.TryGetValue(key, out var layout))
         {
-            layout = Named(kinds, () => nest.Nest(maker.TaskOf(kinds, LaySpot.Anywhere)));
+            layout = nest.Nest(maker.TaskOf(kinds, LaySpot.Anywhere));
             known.Add(key, layout);
         }
 
         return maker.Finish([.. stacks], layout, LaySpot.Anywhere, NoneStay);
-    }
-
-    private NestingLayout Sectioned(NestingTask task, PieceStack[][] kinds, double limit) => Named(kinds, () => nest.NestWithin(task, limit));
-
-    private NestingLayout Named(PieceStack[][] kinds, Func<NestingLayout> work)
-    {
-        try
-        {
-            return work();
-        }
-        catch (ItemTooWideException fault)
-        {
-            throw new RollTooNarrowException(cloth.Name, kinds[fault.Item][0].Top.Label, fault.LeastWidth, cloth.UsableWidth);
-        }
-    }
-
-    private void RequireStrip(Piece first)
-    {
-        if (maker.Strip.Width <= 0)
-        {
-            var height = Rings.Bounds(patterns[first.Pattern].CutLine).Height;
-            throw new RollTooNarrowException(cloth.Name, first.Label, height, cloth.UsableWidth);
-        }
     }
 }

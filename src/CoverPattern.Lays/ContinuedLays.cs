@@ -16,7 +16,7 @@ namespace CoverPattern.Lays;
 /// <param name="patterns">Patterns by their ids.</param>
 /// <param name="nest">Places outlines on a strip.</param>
 internal sealed class ContinuedLays(
-    Job job, Cloth cloth, LayMaker maker, Dictionary<string, Pattern> patterns, Func<NestingTask, PieceStack[][], NestingLayout> nest)
+    Job job, Cloth cloth, LayMaker maker, Dictionary<string, Pattern> patterns, Func<NestingTask, NestingLayout> nest)
 {
     /// <summary>The lays, in the order of the earlier ones.</summary>
     /// <exception cref="EarlierLaysRefusedException">Locked pieces cannot stay, or a lay no longer goes on its roll or the table.</exception>
@@ -39,7 +39,7 @@ internal sealed class ContinuedLays(
         var locked = Locked(task, places);
         task = task with { Fixed = [.. locked.Values] };
         var start = EarlierLayout.Of(task, [.. places.Values]);
-        var layout = nest(task with { Start = start }, kinds);
+        var layout = nest(task with { Start = start });
         var lay = maker.Finish(stacks, layout, spot, locked);
         return lay with { Making = lay.Making with { Origin = LayOrigin.Continued } };
     }

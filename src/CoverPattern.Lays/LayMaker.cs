@@ -85,6 +85,13 @@ internal sealed class LayMaker(Job job, Cloth cloth, Dictionary<string, Pattern>
         return placement.X + pattern.CutLine.Max(corner => Grid.Snap(turn.Apply(corner)).X);
     }
 
+    /// <summary>The least width that a piece takes across the roll in any turn it may take, millimetres.</summary>
+    public double LeastWidth(Piece piece)
+    {
+        var item = ItemOf([new PieceStack([piece], 0)]);
+        return TurnChoices.Of(item).Min(turn => new TurnedOutline(0, new NestingPlacement(0, turn, default), item).Height) / (double)Grid.StepsPerMillimetre;
+    }
+
     public bool IsMirrored(Piece piece) => piece.Mirrored != job.Lay.FaceDown;
 
     private NestingItem ItemOf(PieceStack[] kind)

@@ -24,7 +24,7 @@ public static class LayPlanner
     /// One lay a cloth, or several where one would be too long: of whole covers, or of parts of a cover that is too much for one lay;
     /// for the table; on several rolls; or because not all pieces can be cut in plies. Cloths whose lays the job keeps have those.
     /// </returns>
-    /// <exception cref="RollTooNarrowException">A piece fits the usable width in no allowed turn.</exception>
+    /// <exception cref="RollTooNarrowException">Pieces fit the usable width in no allowed turn; nothing was laid.</exception>
     /// <exception cref="NotEnoughClothException">The rolls that the job names do not hold the pieces.</exception>
     /// <exception cref="PieceTooLongException">A piece is longer than the table.</exception>
     /// <exception cref="FlawsOnPliesException">No lay of several plies keeps clear of the flaws of each.</exception>
@@ -35,13 +35,16 @@ public static class LayPlanner
     public static ImmutableArray<Lay> Plan(Job job, PieceSet pieces, IProgress<NestingProgress>? progress, CancellationToken cancel)
     {
         var patterns = LaidShapes.ById(pieces);
-        return [.. job.Cloths.SelectMany(cloth =>
-        {
-            var own = pieces.Pieces.Where(piece => string.Equals(patterns[piece.Pattern].Cloth, cloth.Name, StringComparison.Ordinal)).ToArray();
-            return KeptLays.Of(job, cloth, pieces) is { IsEmpty: false } kept
-                ? kept
-                : new ClothPlan(job, cloth, patterns, new OutlineNest(job.Lay.Style, progress, cancel)).Lay(own);
-        })];
+        var cloths = job.Cloths.Select(cloth => (
+            Kept: KeptLays.Of(job, cloth, pieces),
+            Plan: new ClothPlan(job, cloth, patterns, new OutlineNest(job.Lay.Style, progress, cancel)),
+            Own: pieces.Pieces.Where(piece => string.Equals(patterns[piece.Pattern].Cloth, cloth.Name, StringComparison.Ordinal)).ToArray())).ToArray();
+
+        // Before anything is laid, so that nobody waits for a lay that is of no use, and all are told at once.
+        ImmutableArray<TooWidePiece> tooWide = [.. cloths.Where(cloth => cloth.Kept.IsEmpty).SelectMany(cloth => cloth.Plan.TooWide(cloth.Own))];
+        return tooWide.IsEmpty
+            ? [.. cloths.SelectMany(cloth => cloth.Kept.IsEmpty ? cloth.Plan.Lay(cloth.Own) : cloth.Kept)]
+            : throw new RollTooNarrowException(tooWide);
     }
 
     /// <summary>The turns pieces of a cloth may take.</summary>

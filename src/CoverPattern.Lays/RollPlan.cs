@@ -20,7 +20,7 @@ namespace CoverPattern.Lays;
 /// <param name="patterns">Patterns by their ids.</param>
 /// <param name="nest">Places as many outlines as go on a strip of limited length, millimetres.</param>
 internal sealed class RollPlan(
-    Job job, Cloth cloth, LayMaker maker, Dictionary<string, Pattern> patterns, Func<NestingTask, PieceStack[][], double, NestingLayout> nest)
+    Job job, Cloth cloth, LayMaker maker, Dictionary<string, Pattern> patterns, Func<NestingTask, double, NestingLayout> nest)
 {
     private static readonly Dictionary<string, NestingPlacement> NoneStay = [];
 
@@ -113,7 +113,7 @@ internal sealed class RollPlan(
     private Lay? OnSpot(ImmutableArray<PieceStack> stacks, LaySpot spot, double limit)
     {
         var kinds = LayMaker.Kinds(stacks);
-        var layout = nest(maker.TaskOf(kinds, spot), kinds, limit);
+        var layout = nest(maker.TaskOf(kinds, spot), limit);
         return layout.Placements.IsEmpty ? null : maker.Finish(stacks, layout, spot, NoneStay);
     }
 

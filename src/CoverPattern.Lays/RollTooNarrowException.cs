@@ -1,31 +1,28 @@
 using System;
+using System.Collections.Immutable;
+using System.Linq;
 using CoverPattern.Patterns.Jobs;
 
 namespace CoverPattern.Lays;
 
-/// <summary>A piece is wider than the usable width of its cloth in every turn it may take.</summary>
-public sealed class RollTooNarrowException : WorkException
+/// <summary>Pieces are wider than the usable width of their cloth in every turn they may take.</summary>
+/// <param name="pieces">All of them, one a pattern; at least one.</param>
+public sealed class RollTooNarrowException(ImmutableArray<TooWidePiece> pieces) : WorkException(pieces[0].Piece, Told(pieces))
 {
-    /// <param name="cloth">Name of the cloth.</param>
-    /// <param name="piece">Label of the piece.</param>
-    /// <param name="pieceMm">Least width the piece takes across the roll, millimetres.</param>
-    /// <param name="usableMm">Usable width of the roll, millimetres.</param>
-    public RollTooNarrowException(string cloth, string piece, double pieceMm, double usableMm)
-        : base(
-            piece,
-            FormattableString.Invariant($"Piece {piece} needs {pieceMm:F1} mm across the roll; cloth {cloth} has {usableMm:F1} mm of usable width. Take a wider roll, allow other turns, or choose a narrower seam."))
+    // So many are named one by one.
+    private const int MostNamed = 12;
+
+    /// <summary>The pieces, one a pattern, in order of the job's cloths.</summary>
+    public ImmutableArray<TooWidePiece> Pieces { get; } = pieces;
+
+    private static string Told(ImmutableArray<TooWidePiece> pieces) =>
+        string.Join(' ', pieces.GroupBy(piece => piece.Cloth, StringComparer.Ordinal).Select(cloth => OfCloth([.. cloth]))) + " Take a wider roll, allow other turns, or choose a narrower seam.";
+
+    private static string OfCloth(TooWidePiece[] ofACloth)
     {
-        Cloth = cloth;
-        PieceMm = pieceMm;
-        UsableMm = usableMm;
+        var (first, more) = (ofACloth[0], ofACloth.Length - MostNamed);
+        var names = string.Join(", ", ofACloth.Take(MostNamed).Select(piece => piece.Piece)) + (more > 0 ? FormattableString.Invariant($" and the first of {more} more patterns") : string.Empty);
+        var need = FormattableString.Invariant($"{(ofACloth.Length == 1 ? $"Piece {names} needs" : $"Pieces {names} need up to")} {ofACloth.Max(piece => piece.PieceMm):F1} mm across the roll");
+        return FormattableString.Invariant($"{need}; cloth {first.Cloth} has {first.UsableMm:F1} mm of usable width.");
     }
-
-    /// <summary>Name of the cloth.</summary>
-    public string Cloth { get; }
-
-    /// <summary>Least width the piece takes across the roll, millimetres.</summary>
-    public double PieceMm { get; }
-
-    /// <summary>Usable width of the roll, millimetres.</summary>
-    public double UsableMm { get; }
 }

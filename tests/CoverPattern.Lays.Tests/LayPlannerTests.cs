@@ -2,7 +2,9 @@ using System;
 using System.Linq;
 using System.Threading;
 using CoverPattern.Geometry;
+using CoverPattern.Lays.Nesting;
 using CoverPattern.Patterns.Jobs;
+using CoverPattern.Patterns.Pieces;
 
 namespace CoverPattern.Lays.Tests;
 
@@ -81,8 +83,32 @@ public sealed class LayPlannerTests
 
         var fault = Assert.Throws<RollTooNarrowException>(() => LayPlanner.Plan(job, Samples.TwoCovers(), null, CancellationToken.None));
 
-        Assert.Equal(("canvas", "C1 P1", 300, rollWidth - 30), (fault.Cloth, fault.Label, fault.PieceMm, fault.UsableMm));
+        Assert.Equal(("canvas", "C1 P1", 300, rollWidth - 30), (fault.Pieces[0].Cloth, fault.Label, fault.Pieces[0].PieceMm, fault.Pieces[0].UsableMm));
         Assert.Contains("wider roll", fault.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Plan_SeveralTooWide_AreToldAtOnceBeforeAnythingIsLaid()
+    {
+        // Two cloths, each too narrow for its pattern; the pieces of both are the same 300 across.
+        var pieces = Samples.TwoCovers();
+        var silk = pieces.Patterns[0] with { Id = "T99", Cloth = "silk" };
+        var both = new PieceSet([.. pieces.Patterns, silk], [.. pieces.Pieces, pieces.Pieces[0] with { Label = "C1 Q9", Pattern = "T99" }]);
+        var job = Samples.Job(Samples.Canvas with { RollWidth = Samples.Mm(329) }) is var one ? one with { Cloths = [.. one.Cloths, Samples.Canvas with { Name = "silk", RollWidth = Samples.Mm(310) }] } : null!;
+        var told = new ProgressOfNothing();
+
+        var fault = Assert.Throws<RollTooNarrowException>(() => LayPlanner.Plan(job, both, told, CancellationToken.None));
+
+        Assert.Equal([("canvas", 300, 299), ("silk", 300, 280)], fault.Pieces.Select(piece => (piece.Cloth, piece.PieceMm, piece.UsableMm)));
+        Assert.Contains("Piece C1 Q9 needs 300.0 mm across the roll; cloth silk has 280.0 mm", fault.Message, StringComparison.Ordinal);
+        Assert.Equal(0, told.Count);
+    }
+
+    private sealed class ProgressOfNothing : IProgress<NestingProgress>
+    {
+        public int Count { get; private set; }
+
+        public void Report(NestingProgress value) => Count++;
     }
 
     [Fact]

@@ -89,9 +89,9 @@ internal sealed partial class JobNotes
     /// <summary>Drops half a character at the end, left there by cutting.</summary>
     private static string Whole(string text) => text.Length > 0 && char.IsHighSurrogate(text[^1]) ? text[..^1] : text;
 
-    [GeneratedRegex(@"\A[A-Za-z0-9_$-]{1,60}\z", RegexOptions.None, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"\A[A-Za-z0-9_$-]{1,60}\z", RegexOptions.None, matchTimeoutMilliseconds: -1)]
     private static partial Regex PlainKey();
 
-    [GeneratedRegex(@"\[[0-9]+\]", RegexOptions.None, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"\[[0-9]+\]", RegexOptions.None, matchTimeoutMilliseconds: -1)]
     private static partial Regex Index();
 }

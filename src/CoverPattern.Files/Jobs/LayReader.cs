@@ -139,6 +139,6 @@ internal static partial class LayReader
         return value is not null && Name().IsMatch(value);
     }
 
-    [GeneratedRegex(NamePattern, RegexOptions.None, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(NamePattern, RegexOptions.None, matchTimeoutMilliseconds: -1)]
     private static partial Regex Name();
 }

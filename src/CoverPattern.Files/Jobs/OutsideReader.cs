@@ -102,6 +102,6 @@ internal static partial class OutsideReader
         return value is not null && Name().IsMatch(value);
     }
 
-    [GeneratedRegex(NamePattern, RegexOptions.None, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(NamePattern, RegexOptions.None, matchTimeoutMilliseconds: -1)]
     private static partial Regex Name();
 }

@@ -10,6 +10,6 @@ internal static partial class PieceNames
 
     internal static bool IsSafe(string name) => Safe().IsMatch(name);
 
-    [GeneratedRegex(@"\A[A-Za-z][A-Za-z0-9-]*\z", RegexOptions.None, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"\A[A-Za-z][A-Za-z0-9-]*\z", RegexOptions.None, matchTimeoutMilliseconds: -1)]
     private static partial Regex Safe();
 }

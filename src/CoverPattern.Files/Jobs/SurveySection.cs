@@ -103,6 +103,6 @@ internal static partial class SurveySection
         return notes.AreClean("frame") ? SurveyFile.ReadLines([.. items.Select(item => item.Element.GetString()!)], unit) : null;
     }
 
-    [GeneratedRegex(NamePattern, RegexOptions.None, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(NamePattern, RegexOptions.None, matchTimeoutMilliseconds: -1)]
     private static partial Regex Name();
 }

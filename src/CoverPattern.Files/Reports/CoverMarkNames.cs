@@ -13,6 +13,9 @@ internal static class CoverMarkNames
     // Half of what a zip's line is wider than a seam's, millimetres on paper.
     internal const double ZipLine = 0.2;
 
+    // A round rim has hundreds of steps: places beside so many of them, all round, are as good as all.
+    private const int MostSteps = 24;
+
     private static readonly double[] Heights = [DomeDrawing.LargestText, 2.2, 1.9, 1.6, DomeDrawing.LeastText];
 
     /// <summary>Each name once a drawing, where there is room for it.</summary>
@@ -59,8 +62,8 @@ internal static class CoverMarkNames
             ?? FreeText.First(Heights.SelectMany(height => Beside(largest[0], Text(name, height))), taken);
     }
 
-    /// <summary>Places beside the steps of a ring, the most level step first.</summary>
-    private static IEnumerable<FigureText> Beside(ImmutableArray<Point2> ring, FigureText text) => ring.Select((corner, i) => (From: corner, To: ring[(i + 1) % ring.Length]))
+    /// <summary>Places beside the steps of a ring, or some of them all round, the most level step first.</summary>
+    private static IEnumerable<FigureText> Beside(ImmutableArray<Point2> ring, FigureText text) => ring.Select((corner, i) => (From: corner, To: ring[(i + 1) % ring.Length])).Where((_, i) => i % ((ring.Length / MostSteps) + 1) == 0)
         .OrderBy(step => Math.Round(Math.Abs(TextRoom.Readable(step.To - step.From)), 3)).SelectMany(step => FreeText.Along(step.From, step.To, text));
 
     /// <summary>Places beside the steps of lines, the longest step first.</summary>

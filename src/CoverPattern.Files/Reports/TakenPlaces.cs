@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using System.Linq;
 using CoverPattern.Geometry;
@@ -7,12 +8,19 @@ namespace CoverPattern.Files.Reports;
 /// <summary>Places of a figure that writing must keep off: convex outlines and straight lines.</summary>
 internal sealed class TakenPlaces
 {
-    // Most places are far off: their boxes tell so at once.
-    private readonly List<(IReadOnlyList<Point2> Corners, Box2 Box)> places = [];
+    // Millimetres on paper, some letters wide; a place that reaches over more squares than this is looked at each time. Own choices.
+    private const double Square = 8;
+    private const int MostSquares = 400;
+
+    private readonly List<TakenPlace> places = [];
+
+    // A drawing with many windows has ten thousands of steps, and names are tried in thousands of spots: only the squares that a spot lies in are looked at.
+    private readonly Dictionary<(int X, int Y), List<TakenPlace>> squares = [];
+    private readonly List<TakenPlace> wide = [];
 
     /// <summary>Takes a place.</summary>
     /// <param name="corners">Corners of a convex outline in order, or the two ends of a line.</param>
-    public void Take(IReadOnlyList<Point2> corners) => places.Add((corners, Rings.Bounds(corners)));
+    public void Take(IReadOnlyList<Point2> corners) => Add(new TakenPlace(corners, Rings.Bounds(corners)));
 
     /// <summary>Takes every edge of a ring, not what lies inside.</summary>
     public void TakeEdges(IReadOnlyList<Point2> ring)
@@ -45,7 +53,7 @@ internal sealed class TakenPlaces
     public TakenPlaces Copy()
     {
         var copy = new TakenPlaces();
-        copy.places.AddRange(places);
+        places.ForEach(copy.Add);
         return copy;
     }
 
@@ -56,7 +64,11 @@ internal sealed class TakenPlaces
     public TakenPlaces Near(Box2 box)
     {
         var near = new TakenPlaces();
-        near.places.AddRange(places.Where(place => !place.Box.IsApartFrom(box)));
+        foreach (var place in places.Where(place => !place.Box.IsApartFrom(box)))
+        {
+            near.Add(place);
+        }
+
         return near;
     }
 
@@ -64,6 +76,41 @@ internal sealed class TakenPlaces
     public bool IsFree(IReadOnlyList<Point2> corners)
     {
         var box = Rings.Bounds(corners);
-        return places.TrueForAll(place => place.Box.IsApartFrom(box) || ConvexOutlines.AreApart(place.Corners, corners));
+        bool IsFreeOf(TakenPlace place) => place.Box.IsApartFrom(box) || ConvexOutlines.AreApart(place.Corners, corners);
+        return SquaresOf(box) is { } own
+            ? wide.TrueForAll(IsFreeOf) && own.All(square => !squares.TryGetValue(square, out var some) || some.TrueForAll(IsFreeOf))
+            : places.TrueForAll(IsFreeOf);
     }
+
+    private void Add(TakenPlace place)
+    {
+        places.Add(place);
+        if (SquaresOf(place.Box) is not { } own)
+        {
+            wide.Add(place);
+            return;
+        }
+
+        foreach (var square in own)
+        {
+            if (!squares.TryGetValue(square, out var some))
+            {
+                squares.Add(square, some = []);
+            }
+
+            some.Add(place);
+        }
+    }
+
+    /// <summary>The squares that a box reaches into; null when they are too many.</summary>
+    private static IEnumerable<(int X, int Y)>? SquaresOf(Box2 box)
+    {
+        var (left, right) = (Math.Floor(box.Low.X / Square), Math.Floor(box.High.X / Square));
+        var (low, high) = (Math.Floor(box.Low.Y / Square), Math.Floor(box.High.Y / Square));
+        return (right - left + 1) * (high - low + 1) <= MostSquares
+            ? Enumerable.Range((int)left, (int)(right - left) + 1).SelectMany(_ => Enumerable.Range((int)low, (int)(high - low) + 1), (x, y) => (x, y))
+            : null;
+    }
+
+    private sealed record TakenPlace(IReadOnlyList<Point2> Corners, Box2 Box);
 }

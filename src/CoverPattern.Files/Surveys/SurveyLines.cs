@@ -166,6 +166,6 @@ internal sealed partial class SurveyLines
         return string.Concat((line.Length > 60 ? line[..60] + "..." : line).Select(c => char.IsControl(c) || char.IsSurrogate(c) ? '?' : c));
     }
 
-    [GeneratedRegex(@"\A[A-Za-z0-9._-]{1,12}\z", RegexOptions.None, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"\A[A-Za-z0-9._-]{1,12}\z", RegexOptions.None, matchTimeoutMilliseconds: -1)]
     private static partial Regex Label();
 }

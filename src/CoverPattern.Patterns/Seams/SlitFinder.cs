@@ -17,6 +17,9 @@ internal static class SlitFinder
     // Forests tried before it is given up.
     private const int MostTrials = 100;
 
+    private static readonly Comparer<(long Length, string Key)> ShortestFirst = Comparer<(long Length, string Key)>.Create(
+        (left, right) => left.Length != right.Length ? left.Length.CompareTo(right.Length) : string.CompareOrdinal(left.Key, right.Key));
+
     // Lengths are compared in steps of this, millimetres, so that rounding decides nothing.
     private const double LengthStep = 0.001;
 
@@ -39,9 +42,15 @@ internal static class SlitFinder
             }
         }
 
-        var waiting = new SortedSet<(long Length, string Key)> { (first.Sum(edge => Steps(struts, edge)), Key(first)) };
+        return Exchanged(struts, facets, (inner, edges), first);
+    }
+
+    /// <summary>The shortest forest that lies flat among those that come by exchanging one slit of those tried before.</summary>
+    private static ImmutableArray<int>? Exchanged(StrutTable struts, IReadOnlyList<int> facets, (HashSet<int> Inner, int[] Edges) of, int[] first)
+    {
+        var waiting = new SortedSet<(long Length, string Key)>(ShortestFirst) { (first.Sum(edge => Steps(struts, edge)), Key(first)) };
         var seen = new HashSet<string>(StringComparer.Ordinal) { Key(first) };
-        for (var trial = 0; trial < MostTrials && waiting.Count > 0; trial++)
+        for (var left = MostTrials - 1; left >= 0 && waiting.Count > 0; left--)
         {
             var forest = waiting.Min;
             waiting.Remove(forest);
@@ -51,9 +60,18 @@ internal static class SlitFinder
                 return [.. slits.Order()];
             }
 
-            foreach (var other in Exchanged(struts, inner, edges, slits).Where(other => seen.Add(Key(other))))
+            foreach (var (gone, added) in Exchanges(struts, of, slits))
             {
-                waiting.Add((other.Sum(edge => Steps(struts, edge)), Key(other)));
+                // No more are kept than may still be tried: a longer one would never get its turn.
+                var length = forest.Length - Steps(struts, gone) + Steps(struts, added);
+                if ((waiting.Count < left || length <= waiting.Max.Length) && Key([.. slits.Where(edge => edge != gone), added]) is var key && seen.Add(key))
+                {
+                    waiting.Add((length, key));
+                    if (waiting.Count > left)
+                    {
+                        waiting.Remove(waiting.Max);
+                    }
+                }
             }
         }
 
@@ -75,19 +93,20 @@ internal static class SlitFinder
             .ThenBy(edge => edge);
     }
 
-    /// <summary>All forests that differ in one slit.</summary>
-    private static IEnumerable<int[]> Exchanged(StrutTable struts, HashSet<int> inner, int[] edges, int[] slits)
+    /// <summary>All slits that can go, each with the edges that can come in its place so that every inner hub is joined to the border again.</summary>
+    private static IEnumerable<(int Gone, int Added)> Exchanges(StrutTable struts, (HashSet<int> Inner, int[] Edges) of, int[] slits)
     {
         foreach (var gone in slits)
         {
-            int[] kept = [.. slits.Where(edge => edge != gone)];
-            foreach (var added in edges.Where(edge => !slits.Contains(edge)))
+            var joined = new JoinedHubs(struts, of.Inner);
+            foreach (var kept in slits.Where(edge => edge != gone))
             {
-                int[] other = [.. kept, added];
-                if (Forest(struts, inner, other).Length == slits.Length)
-                {
-                    yield return [.. other.Order()];
-                }
+                joined.Join(kept);
+            }
+
+            foreach (var added in of.Edges.Where(edge => joined.AreApart(edge) && !slits.Contains(edge)))
+            {
+                yield return (gone, added);
             }
         }
     }
@@ -95,34 +114,40 @@ internal static class SlitFinder
     /// <summary>The edges, in the order given, that join hubs which were not joined before; the border is one hub.</summary>
     private static int[] Forest(StrutTable struts, HashSet<int> inner, IEnumerable<int> edges)
     {
-        const int border = -1;
-        var leader = new Dictionary<int, int>();
-        int Find(int hub)
-        {
-            while (leader.TryGetValue(hub, out var next))
-            {
-                hub = next;
-            }
-
-            return hub;
-        }
-
-        var forest = new List<int>();
-        foreach (var edge in edges)
-        {
-            int Root(int hub) => Find(inner.Contains(hub) ? hub : border);
-            var (from, to) = (Root(struts.Shell.Edges[edge].From), Root(struts.Shell.Edges[edge].To));
-            if (from != to)
-            {
-                leader[from] = to;
-                forest.Add(edge);
-            }
-        }
-
-        return [.. forest];
+        var joined = new JoinedHubs(struts, inner);
+        return [.. edges.Where(joined.Join)];
     }
 
     private static long Steps(StrutTable struts, int edge) => (long)Math.Round(struts.Shell.Edges[edge].LengthMm / LengthStep);
 
     private static string Key(IEnumerable<int> slits) => string.Join(',', slits.Order());
+
+    /// <summary>Which hubs slits join; all hubs of the border are one.</summary>
+    private sealed class JoinedHubs(StrutTable struts, HashSet<int> inner)
+    {
+        private const int Border = -1;
+
+        private readonly Dictionary<int, int> leader = [];
+
+        /// <summary>Whether an edge lies between hubs that are not joined.</summary>
+        internal bool AreApart(int edge) => Root(struts.Shell.Edges[edge].From) != Root(struts.Shell.Edges[edge].To);
+
+        /// <summary>Joins the ends of an edge; false when they are already.</summary>
+        internal bool Join(int edge)
+        {
+            var (from, to) = (Root(struts.Shell.Edges[edge].From), Root(struts.Shell.Edges[edge].To));
+            return from != to && leader.TryAdd(from, to);
+        }
+
+        private int Root(int hub)
+        {
+            var root = inner.Contains(hub) ? hub : Border;
+            while (leader.TryGetValue(root, out var next))
+            {
+                root = next;
+            }
+
+            return root;
+        }
+    }
 }

@@ -13,8 +13,9 @@ namespace Bench;
 /// <summary>Lays the triangles and the parts of rows of domes on rolls of several widths and compares with rows.</summary>
 internal static class DomeBench
 {
-    // A third of what two quiet cores do.
-    private const double UnitsASecond = 20;
+    // Somewhat less than two quiet cores do, cells and search together; free turns take longer.
+    private const double UnitsASecond = 42;
+    private const double FreeUnitsASecond = 16;
 
     private static readonly string[] Pieces = ["triangles", "panels"];
 
@@ -53,7 +54,7 @@ internal static class DomeBench
         {
             var rows = RowFill.Fill(task);
             // As an order is laid: fills, cells and search by effort, then all the time that is left.
-            var start = Nester.Nest(wishes.Seconds > 0 ? task with { Effort = (int)(UnitsASecond * wishes.Seconds) } : task, null, CancellationToken.None);
+            var start = Nester.Nest(wishes.Seconds > 0 ? task with { Effort = (int)(wishes.Seconds * (name.EndsWith("free", StringComparison.Ordinal) ? FreeUnitsASecond : UnitsASecond)) } : task, null, CancellationToken.None);
             var options = new SearchOptions
             {
                 Start = start,

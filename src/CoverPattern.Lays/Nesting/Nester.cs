@@ -14,6 +14,13 @@ public static class Nester
     // Beyond this many copies the search would spend its effort before it has looked at each of them; the fills serve alone.
     private const int MostSearched = 1500;
 
+    // For so few copies a lay that leaves this much of the strip is a poor place to begin at, where there is effort enough to begin anew: this share of it goes there.
+    // Measured, docs/nesting-engine.md.
+    private const int MostAnew = 60;
+    private const double LooseLay = 0.85;
+    private const int LeastForAnew = 100;
+    private const double ShareAnew = 0.9;
+
     // The search's own limit for the reach of an item, millimetres.
     private const double LargestSearched = 32_000;
 
@@ -144,9 +151,25 @@ public static class Nester
             return;
         }
 
-        void Relay(SearchProgress step) => progress?.Report(new NestingProgress((int)(step.Share * task.Effort), task.Effort, step.Length));
-        found.Add(StripSearch.Find(task, new SearchOptions { Start = start, Locked = LockedIn(task, start), Progress = Relay }, cancel));
+        var anew = BeginsAnew(task, copies, start) ? (int)(ShareAnew * task.Effort) : 0;
+        if (anew > 0)
+        {
+            found.Add(StripSearch.Find(task with { Effort = anew }, new SearchOptions { Progress = step => Relay(0, anew, step) }, cancel));
+            start = found.MinBy(layout => layout.Length)!;
+        }
+
+        if (!cancel.IsCancellationRequested)
+        {
+            found.Add(StripSearch.Find(task with { Effort = task.Effort - anew }, new SearchOptions { Start = start, Locked = LockedIn(task, start), Progress = step => Relay(anew, task.Effort - anew, step) }, cancel));
+        }
+
+        void Relay(int before, int units, SearchProgress step) =>
+            progress?.Report(new NestingProgress(before + (int)(step.Share * units), task.Effort, Math.Min(step.Length, start.Length)));
     }
+
+    private static bool BeginsAnew(NestingTask task, int copies, NestingLayout start) =>
+        copies <= MostAnew && task.Effort >= LeastForAnew && task.Fixed.IsEmpty && task.Start is null
+        && task.Items.Sum(item => item.Quantity * Rings.SignedArea(item.Outline)) < LooseLay * task.Width * start.Length;
 
     /// <summary>Whether the search takes a task of so many copies.</summary>
     internal static bool MaySearch(NestingTask task, int copies) =>

@@ -4,6 +4,7 @@ using System.Linq;
 using System.Threading;
 using CoverPattern.Geometry;
 using CoverPattern.Lays.Nesting;
+using CoverPattern.Lays.Nesting.Search;
 
 namespace CoverPattern.Lays.Tests.Nesting;
 
@@ -42,6 +43,21 @@ public sealed class NesterTests
             Assert.Equal(first.Method, second.Method);
             Assert.Equal(first.Placements.AsEnumerable(), second.Placements.AsEnumerable());
         }
+    }
+
+    // From 100 units on so few copies are searched for anew as well, nine tenths of the effort.
+    [Fact]
+    public void Nest_FewCopiesAndMuchEffort_IsNoLongerThanASearchAnewAndTellsOfOneFall()
+    {
+        var task = Outlines.RandomTask(3) with { Effort = 100 };
+        var told = new List<NestingProgress>();
+
+        var layout = Nester.Nest(task, new Told(told, null), CancellationToken.None);
+
+        Assert.True(layout.Length <= StripSearch.Find(task with { Effort = 90 }, new SearchOptions(), CancellationToken.None).Length);
+        Assert.Empty(LayoutCheck.Check(task, layout));
+        Assert.Equal(told.Select(progress => progress.Length).OrderDescending(), told.Select(progress => progress.Length));
+        Assert.Equal(100, told.Max(progress => progress.UnitsDone));
     }
 
     [Fact]
@@ -177,12 +193,12 @@ public sealed class NesterTests
         }
     }
 
-    private sealed class Told(List<NestingProgress> told, CancellationTokenSource source) : IProgress<NestingProgress>
+    private sealed class Told(List<NestingProgress> told, CancellationTokenSource? source) : IProgress<NestingProgress>
     {
         public void Report(NestingProgress value)
         {
             told.Add(value);
-            source.Cancel();
+            source?.Cancel();
         }
     }
 }

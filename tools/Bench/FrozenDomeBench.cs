@@ -53,9 +53,9 @@ internal static class FrozenDomeBench
 
             return proved;
         }
-        catch (ItemTooWideException)
+        catch (Exception fault) when (fault is ItemTooWideException or StripTooLongException)
         {
-            Console.WriteLine($"{set.Name}\tdoes not fit");
+            Console.WriteLine($"{set.Name}\tdoes not fit: {fault.Message}");
             return true;
         }
     }

@@ -2,6 +2,7 @@ using System;
 using System.Diagnostics;
 using System.IO;
 using System.Text;
+using System.Threading;
 using System.Threading.Tasks;
 
 namespace CoverPattern.Cli.Tests;
@@ -28,7 +29,10 @@ public sealed class InterruptTests : IDisposable
     {
         var job = Path.Combine(folder, "job.json");
         await File.WriteAllTextAsync(job, LongJob, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false));
+        // Work that is not broken off would go on for hours.
+        using var patience = new CancellationTokenSource(TimeSpan.FromMinutes(2));
         using var program = Start(typeof(CommandLine).Assembly.Location, "make", job, "--out", Path.Combine(folder, "out"));
+        using var end = patience.Token.Register(() => program.Kill());
         var said = new StringBuilder();
         while (!said.ToString().Contains("lays", StringComparison.Ordinal) && await program.StandardError.ReadLineAsync() is { } line)
         {

@@ -56,10 +56,6 @@ internal static class DomeSet
     private static ImmutableArray<Point2> Isosceles(double foot, double side)
     {
         var height = Math.Sqrt((side * side) - (foot * foot / 4));
-        Point2[] sewn = [new(0, 0), new(foot, 0), new(foot / 2, height)];
-        // All edges of a triangle move out together when it grows from the centre of its inscribed circle.
-        var inscribed = foot * height / (foot + (2 * side));
-        var centre = new Point2(foot / 2, inscribed);
-        return [.. sewn.Select(corner => Grid.Snap(centre + ((inscribed + Allowance) / inscribed * (corner - centre))))];
+        return UnfoldedRow.Grown([new(0, 0), new(foot, 0), new(foot / 2, height)], Allowance);
     }
 }

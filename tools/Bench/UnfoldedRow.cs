@@ -21,7 +21,7 @@ internal static class UnfoldedRow
             (hub.IsLower ? lower : upper).Add(Third(lower[^1], hub.ToLower, upper[^1], hub.ToUpper));
         }
 
-        var along = 1 / Point2.Distance(lower[^1], lower[0]) * (lower[^1] - lower[0]);
+        var along = (lower[^1] - lower[0]).Unit();
         Point2[] ring = [.. lower, .. Enumerable.Reverse(upper)];
         return Grown([.. ring.Select(hub => new Point2((along.X * hub.X) + (along.Y * hub.Y), (along.X * hub.Y) - (along.Y * hub.X)))], allowance);
     }
@@ -32,17 +32,17 @@ internal static class UnfoldedRow
         var length = Point2.Distance(from, to);
         var along = ((fromDistance * fromDistance) - (toDistance * toDistance) + (length * length)) / (2 * length);
         var aside = Math.Sqrt((fromDistance * fromDistance) - (along * along));
-        var unit = 1 / length * (to - from);
-        return from + (along * unit) + (aside * new Point2(unit.Y, -unit.X));
+        var unit = (to - from).Unit();
+        return from + (along * unit) - (aside * unit.QuarterTurned());
     }
 
-    private static ImmutableArray<Point2> Grown(Point2[] ring, double allowance) =>
+    /// <summary>A counter-clockwise ring with every edge moved out, on the grid.</summary>
+    internal static ImmutableArray<Point2> Grown(Point2[] ring, double allowance) =>
         [.. ring.Select((corner, i) => Grid.Snap(Mitre(ring[(i + ring.Length - 1) % ring.Length], corner, ring[(i + 1) % ring.Length], allowance)))];
 
     private static Point2 Mitre(Point2 before, Point2 corner, Point2 after, double allowance)
     {
-        var (inward, onward) = (1 / Point2.Distance(before, corner) * (corner - before), 1 / Point2.Distance(corner, after) * (after - corner));
-        var (first, second) = (new Point2(inward.Y, -inward.X), new Point2(onward.Y, -onward.X));
-        return corner + (allowance / (1 + (first.X * second.X) + (first.Y * second.Y)) * (first + second));
+        var (first, second) = ((corner - before).Unit().QuarterTurned(), (after - corner).Unit().QuarterTurned());
+        return corner - (allowance / (1 + Point2.Dot(first, second)) * (first + second));
     }
 }

@@ -117,7 +117,7 @@ internal static class GoreSection
         var isFalling = points.Count >= 2 && points.Skip(1).Zip(points, (below, above) => below.X > above.X && below.Y < above.Y).All(falls => falls);
         if (!isFalling || points[^1].Y != 0)
         {
-            notes.Refuse(section.PlaceOf("points"), FormattableString.Invariant($"{points.Count} rings"), "two rings or more from the top down, each wider and lower than the one before, the last at height 0");
+            notes.Refuse(section.PlaceOf("points"), FormattableString.Invariant($"{points.Count} rings"), "two rings or more from the top down, each wider and lower than the one before, the last at height 0; an upright wall below them is frame.riser");
             return null;
         }
 

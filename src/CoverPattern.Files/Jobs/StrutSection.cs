@@ -18,7 +18,11 @@ internal static class StrutSection
     // Own choice: 1 mm of base radius is 0.12 mm of raise, so a floor this far off is a wrong number, not a bent frame.
     private const double MostFloorOff = 0.05;
 
-    private static readonly ImmutableArray<string> OfSizesOnly = ["stretch", "riser"];
+    private static readonly ImmutableArray<(string Name, string Instead)> OfSizesOnly =
+    [
+        ("stretch", "struts alone make an upright dome"),
+        ("riser", "over a wall up to 3 m high the skirt hangs as well: say its height as deck.plinth"),
+    ];
 
     /// <summary>Reads the struts.</summary>
     /// <param name="frame">The section of the frame; it states struts.</param>
@@ -31,9 +35,9 @@ internal static class StrutSection
             notes.Refuse(frame.PlaceOf("size"), "stated beside struts", "either size or struts; the struts give the size");
         }
 
-        foreach (var name in OfSizesOnly.Where(frame.States))
+        foreach (var (name, instead) in OfSizesOnly.Where(entry => frame.States(entry.Name)))
         {
-            notes.Refuse(frame.PlaceOf(name), "stated beside struts", "a frame of a stated size, or the measured hubs as a survey; struts alone make an upright dome on its base hubs");
+            notes.Refuse(frame.PlaceOf(name), "stated beside struts", "a frame of a stated size, or the measured hubs as a survey; " + instead);
         }
 
         var section = frame.Section("struts");
@@ -82,7 +86,7 @@ internal static class StrutSection
             string.Join(", ", wish.Struts!.Lengths.Select(length => length.Name + " " + length.Length.Typed)),
             off <= StrutFamily.MostOff
                 ? FormattableString.Invariant($"lengths of {Words(wish)}; these are those of {Words(best)}, within {100 * off:0.0} %: say so, or measure again")
-                : FormattableString.Invariant($"ratios within {100 * StrutFamily.MostOff:0} % of a family; the nearest is {Words(best)}, and a class is {100 * off:0.0} % off: measure three struts of each class again, or give the hubs as a survey"));
+                : FormattableString.Invariant($"ratios within {100 * StrutFamily.MostOff:0} % of a family; the nearest is {Words(best)}, where a class is {100 * off:0.0} % off{StrutFamily.Suspect(best)}: measure three struts of each class again, or give the hubs as a survey"));
         return wish;
     }
 

@@ -55,8 +55,28 @@ public static class StrutFamily
             return null;
         }
 
-        var radius = Radius(unit, measured);
+        var radius = Radius(unit.Classes, measured);
         return unit.Classes.Max(own => Math.Abs((measured[own.Label] / (radius * own.LengthMm)) - 1));
+    }
+
+    /// <summary>The class that is off, where all others agree on one size; in words that go on after a sentence, else empty.</summary>
+    /// <param name="wish">With struts, one for each class of its family.</param>
+    public static string Suspect(FrameWish wish)
+    {
+        ArgumentNullException.ThrowIfNull(wish);
+        var unit = Unit(wish);
+        var measured = Straight(unit, wish.Struts!);
+        foreach (var one in unit.Classes)
+        {
+            var others = unit.Classes.Remove(one);
+            var radius = Radius(others, measured);
+            if (others.Length > 1 && others.All(own => Math.Abs((measured[own.Label] / (radius * own.LengthMm)) - 1) <= MostOff))
+            {
+                return FormattableString.Invariant($"; the other classes agree, and would make {one.Label} {radius * one.LengthMm:0} mm long, hub centre to hub centre");
+            }
+        }
+
+        return string.Empty;
     }
 
     /// <summary>Radius of the sphere that fits the lengths best, millimetres.</summary>
@@ -65,14 +85,14 @@ public static class StrutFamily
     {
         ArgumentNullException.ThrowIfNull(wish);
         var unit = Unit(wish);
-        return Radius(unit, Straight(unit, wish.Struts!));
+        return Radius(unit.Classes, Straight(unit, wish.Struts!));
     }
 
     /// <summary>The frame as the family has it, at the radius that fits the lengths best.</summary>
     internal static Frame Nominal(FrameWish wish)
     {
         var unit = Unit(wish);
-        return FrameBuilder.Build(Sized(wish, Radius(unit, Straight(unit, wish.Struts!))));
+        return FrameBuilder.Build(Sized(wish, Radius(unit.Classes, Straight(unit, wish.Struts!))));
     }
 
     /// <summary>The length of every strut of the nominal frame, hub centre to hub centre.</summary>
@@ -94,7 +114,7 @@ public static class StrutFamily
     {
         var lengths = struts.Lengths.ToDictionary(strut => strut.Name, strut => strut.Length.Millimetres, StringComparer.Ordinal);
         var radius = any.Hubs.Length > 0 && struts.BendAtMm > 0 && any.Classes.All(own => lengths.ContainsKey(own.Label))
-            ? Radius(any, lengths) : double.PositiveInfinity;
+            ? Radius(any.Classes, lengths) : double.PositiveInfinity;
         foreach (var own in any.Classes.Where(own => lengths.ContainsKey(own.Label)))
         {
             // Chord over sphere radius; the frame at hand may be of any size.
@@ -115,6 +135,6 @@ public static class StrutFamily
         wish with { Struts = null, Measure = FrameMeasure.Radius, Size = new Measure(radius, "") };
 
     /// <summary>Least squares over the classes.</summary>
-    private static double Radius(Frame unit, Dictionary<string, double> measured) =>
-        unit.Classes.Sum(own => own.LengthMm * measured[own.Label]) / unit.Classes.Sum(own => own.LengthMm * own.LengthMm);
+    private static double Radius(ImmutableArray<StrutClass> classes, Dictionary<string, double> measured) =>
+        classes.Sum(own => own.LengthMm * measured[own.Label]) / classes.Sum(own => own.LengthMm * own.LengthMm);
 }

@@ -15,8 +15,8 @@ public static class SurveyMender
     /// <summary>Most facets that a survey may have.</summary>
     public const int MostFacets = 5000;
 
-    /// <summary>Most hubs that a survey may have.</summary>
-    public const int MostHubs = 5000;
+    /// <summary>Most hubs that a survey may have: one sheet of quadrangles has about as many hubs as facets, one of hexagons twice as many.</summary>
+    public const int MostHubs = 2 * MostFacets;
 
     private const double LeastSize = 200;
     private const double MostSize = 120_000;

@@ -5,6 +5,7 @@ using System.Linq;
 using CoverPattern.Geometry;
 using CoverPattern.Patterns.Jobs;
 using CoverPattern.Patterns.Seams;
+using CoverPattern.Patterns.Shells;
 
 namespace CoverPattern.Patterns.Pieces;
 
@@ -49,7 +50,7 @@ internal static class PatternCheck
                 : new Fault(
                     place,
                     said,
-                    FormattableString.Invariant($"Piece {label}: allowances of {widest:0.#} mm{(double.IsFinite(height) ? FormattableString.Invariant($" and a hem of {job.Hem.Allowance:0.#} mm") : string.Empty)} cross each other. Take narrower ones{(pattern.Kind == PieceKind.Facet ? string.Empty : ", or cut and slit the panel along other struts")}."));
+                    FormattableString.Invariant($"Piece {label}: allowances of {widest:0.#} mm{(double.IsFinite(height) ? FormattableString.Invariant($" and a hem of {job.Hem.Allowance:0.#} mm") : string.Empty)} cross each other. Take narrower ones{(pattern.Kind == PieceKind.Facet ? string.Empty : ", or cut and slit the panel along other struts")}.{DoorHint(job, pattern)}"));
         }
 
         var shortest = pattern.Runs.Where(run => run.Role == EdgeRole.Hem && run.LengthMm >= HemMarks.ShortestBay).Select(run => run.LengthMm).DefaultIfEmpty(double.PositiveInfinity).Min();
@@ -66,6 +67,10 @@ internal static class PatternCheck
             yield return fault;
         }
     }
+
+    /// <summary>A survey's base that climbs past a facet gives its piece two lower edges or more.</summary>
+    private static string DoorHint(Job job, Pattern pattern) =>
+        job.Frame.Survey is not null && pattern.Runs.Count(run => run.Role == EdgeRole.Hem) > 1 ? " " + ShellCheck.DoorLeftOut : string.Empty;
 
     /// <summary>Where the job states the width of a make-up, and what it says there.</summary>
     private static (string Place, string Said) WidthOf(Job job, string? name)

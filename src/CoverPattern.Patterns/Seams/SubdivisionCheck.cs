@@ -37,11 +37,13 @@ public static class SubdivisionCheck
 
     private static IEnumerable<Notice> BareChords(Shell shell, Subdivision cut)
     {
-        var patches = cut.Patches;
-        var bare = cut.Arcs
-            .Where(arc => arc.Role == EdgeRole.Hem && shell.Faces[patches[arc.First.Patch].Face].Kind == FaceKind.Facet)
-            .Select(arc => shell.Faces[patches[arc.First.Patch].Face])
-            .Where(face => Math.Max(shell.Nodes[face.Nodes[0]].AboveHem, shell.Nodes[face.Nodes[1]].AboveHem) > 0 && shell.Edges[face.Edges[0]].Right < 0)
+        // Edges of a crown ring or a window have no skirt either, and need none.
+        bool IsBase(ShellEdge edge) => edge.Right < 0 && shell.Nodes[edge.From].Ring == 0 && shell.Nodes[edge.To].Ring == 0;
+        var kept = cut.Patches.Select(patch => patch.Face).ToImmutableHashSet();
+        var bare = shell.Edges
+            .Where(edge => IsBase(edge) && Math.Max(shell.Nodes[edge.From].AboveHem, shell.Nodes[edge.To].AboveHem) > 0)
+            .Where(edge => kept.Contains(edge.Left) && shell.Faces[edge.Left].Kind == FaceKind.Facet)
+            .Select(edge => shell.Faces[edge.Left])
             .ToArray();
         if (bare.Length > 0)
         {

@@ -19,6 +19,12 @@ public static class ShellCheck
     // Base hubs nearer in height than this count as level, millimetres.
     private const double LevelBase = 0.5;
 
+    // A base hub of a survey this high may be the head of a door that was left out (own choice), millimetres.
+    private const double LeastDoor = 300;
+
+    /// <summary>What to do where a survey leaves a door out at the base.</summary>
+    internal const string DoorLeftOut = "Where the survey leaves out a door at the base, cloth would hang down into it: give the facets across it as well and place a door there (openings[], kind \"door\").";
+
     // More labels than this are not listed one by one.
     private const int MostListed = 12;
 
@@ -47,11 +53,12 @@ public static class ShellCheck
         if (raised.Length > 0 && !job.Deck.IsMeasured)
         {
             var most = raised.Max(hub => frame.Hubs[hub].Position.Z);
+            var isDoorLikely = job.Frame.Survey is not null && most > LeastDoor;
             yield return new Notice(
-                NoticeLevel.Note,
+                isDoorLikely ? NoticeLevel.Warning : NoticeLevel.Note,
                 "raised-base-hubs",
                 string.Empty,
-                FormattableString.Invariant($"{raised.Length} of {frame.Base.Length} base hubs stand above the lowest by up to {most:0.0} mm. Measure them on the frame: the skirt follows these heights."));
+                FormattableString.Invariant($"{raised.Length} of {frame.Base.Length} base hubs stand above the lowest by up to {most:0.0} mm. Measure them on the frame: the skirt follows these heights.{(isDoorLikely ? " " + DoorLeftOut : string.Empty)}"));
         }
     }
 

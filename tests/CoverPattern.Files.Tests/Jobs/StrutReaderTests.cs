@@ -63,6 +63,16 @@ public class StrutReaderTests
         Assert.Contains("\"octahedron\"", fault.Allowed, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Read_OneClassOff_IsNamedWithTheLengthThatTheOthersMake()
+    {
+        // 1476.018 mm goes with A 1275.096 and C 1508.436 (own calculation made apart from this project).
+        var fault = Assert.Single(Read("\"lengths\": [\"A 1275 mm\", \"B 1700 mm\", \"C 1508.4 mm\"]").Faults);
+
+        Assert.Contains("the other classes agree, and would make B 1476 mm long", fault.Allowed, StringComparison.Ordinal);
+        Assert.DoesNotContain("agree", Assert.Single(Read("\"lengths\": [\"A 1000 mm\", \"B 1700 mm\", \"C 1508.4 mm\"]").Faults).Allowed, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("size", "{ \"radius\": \"3 m\" }")]
     [InlineData("stretch", "{ \"front\": \"120 %\" }")]

@@ -160,6 +160,30 @@ public class BadSurveyTests
     }
 
     [Fact]
+    public void Mend_FiveThousandQuadrangles_MayHaveMoreHubsThanFacets()
+    {
+        // A cone of 100 gores and 50 rings: 100 triangles and 4,900 quadrangles on 5,001 hubs.
+        var text = new StringBuilder("v 0 0 5000\n");
+        for (var i = 0; i < 5000; i++)
+        {
+            var (ring, angle) = ((i / 100) + 1, i % 100 * Math.PI / 50);
+            text.Append(System.Globalization.CultureInfo.InvariantCulture, $"v {100 * ring * Math.Cos(angle):R} {100 * ring * Math.Sin(angle):R} {100 * (50 - ring)}\n");
+        }
+
+        for (var i = 0; i < 5000; i++)
+        {
+            var (from, to) = (i + 2, ((i + 1) % 100) + (i / 100 * 100) + 2);
+            text.Append(System.Globalization.CultureInfo.InvariantCulture, $"f {(i < 100 ? "1" : $"{to - 100} {from - 100}")} {from} {to}\n");
+        }
+
+        var mending = SurveyMender.Mend(SurveyFile.Read("cone.obj", Encoding.UTF8.GetBytes(text.ToString()), 1).Survey! with { WeldMm = 0.1 });
+
+        Assert.Empty(mending.Faults);
+        Assert.Equal(5001, mending.Mesh!.Points.Length);
+        Assert.Equal(5000, mending.Mesh.Facets.Length);
+    }
+
+    [Fact]
     public void Read_RandomBytes_NeverThrows()
     {
         var random = new Random(7);

@@ -91,7 +91,29 @@ public class RandomSurveyTests
         Assert.Equal(3, Assert.Single(cover.Frame.Openings).Length);
         Assert.Equal(15, cover.Frame.Base.Length);
         Assert.Equal(15, cover.Shell.Faces.Count(face => face.Kind == FaceKind.Skirt));
+        Assert.Empty(SubdivisionCheck.Check(cover.Shell, cover.Cut));
         AssertCloses(cover);
+    }
+
+    [Fact]
+    public void Check_DoorLeftOutAtTheBase_IsWarnedOfWithTheWayOut()
+    {
+        var frame = FrameBuilder.Build(ReportResults.Dome(3, 5).Frame);
+        ImmutableArray<Point3> hubs = [.. frame.Hubs.Select(hub => hub.Position)];
+        Notice Raised(IEnumerable<ImmutableArray<int>> facets)
+        {
+            var job = Covers.Over(Survey([.. hubs], facets));
+            var surveyed = FrameBuilder.Build(job.Frame);
+            return ShellCheck.Check(job, surveyed, ShellFitter.Fit(job, surveyed)).Single(notice => notice.Code == "raised-base-hubs");
+        }
+
+        var whole = Raised(frame.Facets.Select(facet => facet.Hubs));
+        var open = Raised(frame.Facets.Where(facet => facet.Label is not ("F1.07" or "F1.08")).Select(facet => facet.Hubs));
+
+        Assert.Equal(NoticeLevel.Note, whole.Level);
+        Assert.Equal(NoticeLevel.Warning, open.Level);
+        Assert.Contains("place a door there", open.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("door", whole.Text, StringComparison.Ordinal);
     }
 
     [Fact]

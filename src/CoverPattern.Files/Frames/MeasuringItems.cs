@@ -10,12 +10,13 @@ using CoverPattern.Patterns.Jobs;
 namespace CoverPattern.Files.Frames;
 
 /// <summary>What to measure on a standing frame; with a job at hand, what the measures should be.</summary>
-/// <remarks>Two measures are redundant on purpose, the string round the base hubs and the third floor diameter: they catch a slip.</remarks>
+/// <remarks>Two measures are redundant on purpose, the string round the base hubs and those across the floor: they catch a slip.</remarks>
 internal static class MeasuringItems
 {
     // Classes and base hubs for which blanks are left before there is a job: those of a 3V 5/8 and some.
     private const int BlankHubs = 15;
     private static readonly ImmutableArray<string> BlankClasses = ["A", "B", "C", "D", "E", "F"];
+    private static readonly ImmutableArray<string> FirstHubs = ["from hub 1", "from a hub a third of the way round", "from a hub two thirds round"];
 
     /// <summary>The measures, in order.</summary>
     /// <param name="job">Units and stand-off are read; null before there is a job.</param>
@@ -48,9 +49,13 @@ internal static class MeasuringItems
         string Own(double millimetres) => frame is null ? "" : ruler.WithUnit(millimetres);
         var ground = frame is null ? [] : frame.Base.Select(hub => frame.Hubs[hub]).ToArray();
         var round = ground.Select((hub, i) => Point3.Distance(hub.Position, ground[(i + 1) % ground.Length].Position)).Sum();
-        var lowest = ground.Length == 0 ? 0 : ground.MinBy(hub => hub.Position.Z)!.Position.Plan.Length;
         yield return new("3", "A string round all base hub centres, hub to hub", Own(round), [""]);
-        yield return new("4", "Floor diameter between hub centres in three directions; between the lowest hubs, through the middle", Own(2 * lowest), ["", "", ""]);
+        yield return new("4", "Across the floor, straight from hub centre to hub centre, three times: from one base hub to the one farthest from it", "", []);
+        foreach (var across in Across(frame, ruler))
+        {
+            yield return across;
+        }
+
         yield return new("5", "Top hub centre over the lowest base hub centres, with a plumb line", Own(frame?.Hubs.Max(hub => hub.Position.Z) ?? 0), [""]);
         yield return new("6", "Height of each base hub centre over the deck, counter-clockwise seen from above, the first at or after the front", "", []);
         for (var i = 0; i < (frame is null ? BlankHubs : ground.Length); i++)
@@ -58,6 +63,10 @@ internal static class MeasuringItems
             yield return new("", frame is null ? Printed.Count(i + 1) : ground[i].Label, frame is null ? "" : ruler.WithUnit(ground[i].Position.Z), [""]);
         }
     }
+
+    private static IEnumerable<MeasuringItem> Across(Frame? frame, Ruler ruler) => frame is null
+        ? FirstHubs.Select(from => new MeasuringItem("", from, "", ["to hub", ""]))
+        : FloorMeasures.Across(frame).Select(one => new MeasuringItem("", $"{one.From.Label} to {one.To.Label}", ruler.WithUnit(one.Mm), [""]));
 
     private static string StandOff(Job job, Ruler ruler) =>
         $"tube {ruler.WithUnit(2 * job.StandOff.TubeRadius.Millimetres)}, hub {ruler.WithUnit(job.StandOff.HubHeight.Millimetres)}, padding {ruler.WithUnit(job.StandOff.Padding.Millimetres)}";

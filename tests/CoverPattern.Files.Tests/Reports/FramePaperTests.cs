@@ -4,6 +4,7 @@ using System.Linq;
 using System.Text;
 using System.Xml;
 using System.Xml.Linq;
+using CoverPattern.Files.Frames;
 using CoverPattern.Files.Reports;
 using CoverPattern.Files.Surveys;
 using CoverPattern.Geometry;
@@ -138,6 +139,25 @@ public class FramePaperTests
         // String round the base hubs of the 24 ft frame 22 464.452 mm (own calculation), here R = 2500: 15 354.7 mm.
         Assert.Contains("[15355 mm]", filled.Value, StringComparison.Ordinal);
         Assert.DoesNotContain("[", blank.Value, StringComparison.Ordinal);
+        Assert.Contains("from a hub a third of the way round", blank.Value, StringComparison.Ordinal);
+
+        // From a low hub (z -.187592 R) to the high one (z -.171639 R) 168.1814 degrees round (180 less half the angle of a chord of .403548 R): 4892.5 mm, own calculation.
+        Assert.Contains("H0.01 to H0.08[4893 mm]", filled.Value, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(3, 3)]
+    [InlineData(4, 2)]
+    [InlineData(7, 3)]
+    public void Across_BaseOfFewHubs_NamesEachMeasureOnce(int sides, int count)
+    {
+        // Of a square's base the third measure is the first one backward: the diagonal 2 r. On a base of equal chords the farthest hub is n / 2 chords off.
+        var frame = FrameBuilder.Build(new FrameWish(default, 0, 0, "", default, ReportResults.Mm(1000)) { Gores = new GoreWish(sides, GoreMeridian.Cone, 1, ReportResults.Mm(2000), ReportResults.Mm(900)) });
+
+        var across = FloorMeasures.Across(frame).ToArray();
+
+        Assert.Equal(count, across.Length);
+        Assert.All(across, one => Assert.Equal(4000 * Math.Sin(Math.PI * (sides / 2) / sides), one.Mm, 1e-9));
     }
 
     [Fact]

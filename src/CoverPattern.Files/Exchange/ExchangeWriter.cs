@@ -16,6 +16,7 @@ public static class ExchangeWriter
     private const double MillimetresPerInch = 25.4;
     private const double TextHeight = 5;
     private const double LineStep = 8;
+    private const int PieceLines = 3;
     private const double Gap = 50;
     private const double Square = 100;
 
@@ -55,12 +56,14 @@ public static class ExchangeWriter
             "Grade Rule Table:",
             "Units: " + (units == ExchangeUnits.English ? "ENGLISH" : "METRIC"),
         ];
+        // Below the texts of the first piece.
+        var top = -LineStep * (PieceLines + 1);
         for (var i = 0; i < lines.Length; i++)
         {
-            sheet.Text(ExchangeLayer.Boundary, lines[i], new Point2(0, -LineStep * (i + 1)));
+            sheet.Text(ExchangeLayer.Boundary, lines[i], new Point2(0, top - (LineStep * (i + 1))));
         }
 
-        var corner = new Point2(0, -LineStep * (lines.Length + 2));
+        var corner = new Point2(0, top - (LineStep * (lines.Length + 2)));
         sheet.Line(ExchangeLayer.Lines, [corner, corner - new Point2(0, Square), corner + new Point2(Square, -Square), corner + new Point2(Square, 0)], isClosed: true);
         sheet.Text(ExchangeLayer.Notes, "100 mm (3.937 in) each way", corner - new Point2(-LineStep, Square / 2));
         var right = 0.0;

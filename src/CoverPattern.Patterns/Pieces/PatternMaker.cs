@@ -38,6 +38,7 @@ internal static class PatternMaker
         Point2 Place(Point2 point) => OnCorner(sewLine, Grid.Snap(point - anchor) - origin);
         ImmutableArray<Cutout> cutouts = [.. draft.Cutouts.Select(cutout => RoundRim.Draw(cutout, Place))];
         var label = InscribedCircle.Largest([sewLine, .. cutouts.Select(cutout => cutout.Rim)], LabelError);
+        ImmutableArray<FoldLine> folds = [.. draft.Folds.Select(fold => new FoldLine(Place(fold.From), Place(fold.To)))];
         return new Pattern(
             string.Empty,
             draft.Cloth,
@@ -46,7 +47,7 @@ internal static class PatternMaker
             sewLine,
             cutLine,
             [.. draft.Runs.Select((run, i) => MakeRun(draft, run, i, edges))],
-            [.. draft.Folds.Select(fold => new FoldLine(Place(fold.From), Place(fold.To)))],
+            folds,
             [
                 .. draft.Runs.SelectMany((run, i) => Notches(run, i, edges[draft.Start(i)], bothWays).Select(notch => NotchRoom.Fit(notch, edges, draft.Start(i), cutLine))),
                 .. RoundMarks(draft, Place, sewLine, cutouts),
@@ -55,7 +56,7 @@ internal static class PatternMaker
             [.. draft.AllRuns.SelectMany((run, i) => RimNotches.Places(run, RimPath(draft, i, sewLine, cutouts)))],
             [.. draft.Drawn.Select(line => line with { Path = [.. line.Path.Select(Place)] }), .. draft.SplashLines.Select(line => new MarkLine([Place(line.From), Place(line.To)], SplashBand.LinePurpose)), .. draft.Runs.SelectMany((run, i) => run.Steps > 1 ? [] : WeldLines.Draw(edges[draft.Start(i)], run.Side, run.Class.MakeUp, cutLine))],
             cutouts,
-            Grain(label),
+            GrainPlacer.Place(label, folds),
             [.. draft.Faces.Select(face => face.Select(Place).ToImmutableArray())],
             Grid.Snap(label.Centre),
             label.Radius);
@@ -101,14 +102,6 @@ internal static class PatternMaker
         run.Class.Role != EdgeRole.Seam || run.Steps > 1
             ? []
             : NotchMaker.Make(edge, i, run.Side, run.Class.MakeUp!, MarkPattern.At(run.Class.LengthMm, run.Class.MarkCode, bothWays.Contains(run.Class.Label)));
-
-    /// <summary>The grain line runs along +x through the largest circle inside the piece, below the label.</summary>
-    private static GrainLine Grain(InscribedCircle circle)
-    {
-        var middle = circle.Centre - new Point2(0, circle.Radius / 2);
-        var half = new Point2(circle.Radius / 2, 0);
-        return new GrainLine(Grid.Snap(middle - half), Grid.Snap(middle + half));
-    }
 
     /// <summary>A point that is a corner of the sew line is that very corner, though rounding went another way.</summary>
     private static Point2 OnCorner(ImmutableArray<Point2> sewLine, Point2 point)

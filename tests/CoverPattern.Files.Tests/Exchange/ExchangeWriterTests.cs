@@ -99,6 +99,21 @@ public class ExchangeWriterTests
         }
     }
 
+    [Fact]
+    public void Write_TextsOfStyleAndFirstPiece_StandApart()
+    {
+        // Its block's lower left corner comes to lie near the sheet's origin, where the style's texts stand too.
+        var lines = Encoding.ASCII.GetString(ExchangeWriter.Write(Style with { Pieces = [Style.Pieces[0]] }, ExchangeUnits.Metric)).Split('\n');
+        double Value(int from, string code) => double.Parse(lines[Array.FindIndex(lines, from, line => line.Trim() == code) + 1], System.Globalization.CultureInfo.InvariantCulture);
+        var insert = Array.IndexOf(lines, "INSERT");
+        var entities = Array.IndexOf(lines, "ENTITIES");
+        var texts = Enumerable.Range(0, lines.Length).Where(i => lines[i] == "TEXT" && lines[i + 2] == ExchangeLayer.Boundary)
+            .Select(i => Value(i, "20") + (i < entities ? Value(insert, "20") : 0)).OrderDescending().ToArray();
+
+        Assert.Equal(10, texts.Length);
+        Assert.All(texts.Zip(texts.Skip(1)), pair => Assert.True(pair.First - pair.Second > 5, $"{pair}"));
+    }
+
     private static void SameLines(ImmutableArray<ImmutableArray<Point2>> wanted, ImmutableArray<ImmutableArray<Point2>> read, double tolerance)
     {
         Assert.Equal(wanted.Length, read.Length);

@@ -21,8 +21,9 @@ public static class PatternSheet
 
     /// <param name="set">The patterns, in the order in which they are drawn.</param>
     /// <param name="notes">What it says of values that nobody has confirmed; nothing when left out.</param>
+    /// <param name="listedOn">Where those values are listed, such as "the first page"; on this sheet when left out.</param>
     /// <returns>One block a pattern, named for it and inserted once, neither turned nor mirrored.</returns>
-    public static Drawing Draw(PieceSet set, PaperNotes? notes = null)
+    public static Drawing Draw(PieceSet set, PaperNotes? notes = null, string? listedOn = null)
     {
         ImmutableArray<string> captions = [.. set.Patterns.Select(pattern => Caption(pattern, set))];
         var places = Arrange(set.Patterns, captions);
@@ -39,7 +40,7 @@ public static class PatternSheet
                         "True size in millimetres; measure the square: 100 mm each way",
                         "You see the face of the cloth; arrow: grain, along the roll" + PieceTexts.Stickers(set.Patterns.Length, texts),
                     ]),
-                .. (notes ?? PaperNotes.None).Texts(corner),
+                .. (notes ?? PaperNotes.None).Texts(corner, listedOn),
                 .. texts,
             ]);
     }

@@ -10,14 +10,20 @@ namespace CoverPattern.Files.Pdf;
 /// <summary>The font of our PDF papers: one of the fourteen that every reader has, so that none need be put into the file.</summary>
 /// <remarks>
 /// Widths are those of the font's public metrics (from memory; the tests hold each against another library's).
-/// Letters beyond Latin-1 are not in it: they are written as their number in braces, so that two names that differ still differ.
+/// Letters that it has neither in Latin-1 nor in <see cref="EastLetters"/> are written as their number in braces, so that two names that differ still differ.
 /// </remarks>
 internal static class Helvetica
 {
     /// <summary>Height of capitals over the size of the font.</summary>
     internal const double CapitalHeight = 0.718;
 
-    private const int First = ' ';
+    /// <summary>Name of the font on a page.</summary>
+    internal const string First = "F1";
+
+    /// <summary>Name of the font with the further letters.</summary>
+    internal const string Second = "F2";
+
+    private const int FirstLetter = ' ';
 
     private static readonly ImmutableArray<int> Ascii =
     [
@@ -47,7 +53,24 @@ internal static class Helvetica
     /// <summary>How wide a known text is drawn, in heights of its capitals.</summary>
     internal static double Width(string known) => known.EnumerateRunes().Sum(Width) / 1000.0 / CapitalHeight;
 
-    /// <summary>A known text as a PDF string of one byte a letter, all in ASCII.</summary>
+    /// <summary>The operators that show a known text at the present place: from the first font, and from the second where letters are beyond Latin-1.</summary>
+    /// <param name="known">Text in letters that the font has.</param>
+    /// <param name="size">The font's size, as the file says it.</param>
+    internal static string Show(string known, string size)
+    {
+        var shown = new StringBuilder();
+        for (var from = 0; from < known.Length;)
+        {
+            var isEast = IsEast(known[from]);
+            var run = string.Concat(known[from..].TakeWhile(letter => IsEast(letter) == isEast));
+            shown.Append(CultureInfo.InvariantCulture, $"/{(isEast ? Second : First)} {size} Tf {Literal(isEast ? string.Concat(run.Select(EastLetters.Code)) : run)} Tj ");
+            from += run.Length;
+        }
+
+        return shown.ToString();
+    }
+
+    /// <summary>A text of codes up to 255 as a PDF string of one byte a letter, all in ASCII.</summary>
     internal static string Literal(string known)
     {
         var literal = new StringBuilder("(");
@@ -65,12 +88,14 @@ internal static class Helvetica
     }
 
     /// <summary>All letters it has.</summary>
-    internal static IEnumerable<char> Letters() => Enumerable.Range(First, Ascii.Length).Concat(Enumerable.Range(0xA0, Latin.Length)).Select(code => (char)code);
+    internal static IEnumerable<char> Letters() => Enumerable.Range(FirstLetter, Ascii.Length).Concat(Enumerable.Range(0xA0, Latin.Length)).Select(code => (char)code).Concat(EastLetters.Letters);
+
+    private static bool IsEast(char letter) => letter > 0xFF;
 
     private static int Width(Rune letter) => letter.Value switch
     {
-        >= First and <= '~' => Ascii[letter.Value - First],
+        >= FirstLetter and <= '~' => Ascii[letter.Value - FirstLetter],
         >= 0xA0 and <= 0xFF => Latin[letter.Value - 0xA0],
-        _ => 0,
+        _ => EastLetters.Width(letter.Value),
     };
 }

@@ -56,9 +56,9 @@ internal sealed class PdfPage(SheetSize size)
         var width = Helvetica.Width(known) * height;
         var left = text.Anchor switch { TextAnchor.Start => 0, TextAnchor.Middle => -width / 2, _ => -width };
         var map = RigidMap.FromDegrees(text.TurnDegrees, text.At + shift, mirrored: false);
-        content.Append(PdfPen.Fill(text.Layer.Colour)).Append("BT /F1 ").Append(Number(height / Helvetica.CapitalHeight, Decimals)).Append(" Tf ")
+        content.Append(PdfPen.Fill(text.Layer.Colour)).Append("BT ")
             .Append(CultureInfo.InvariantCulture, $"{Number(map.Cosine, 9)} {Number(map.Sine, 9)} {Number(-map.Sine, 9)} {Number(map.Cosine, 9)} ")
-            .Append(Place(map.Apply(new Point2(left, -height / 2)))).Append(" Tm ").Append(Helvetica.Literal(known)).Append(" Tj ET\n");
+            .Append(Place(map.Apply(new Point2(left, -height / 2)))).Append(" Tm ").Append(Helvetica.Show(known, Number(height / Helvetica.CapitalHeight, Decimals))).Append("ET\n");
     }
 
     /// <summary>Lets only what lies in a rectangle be seen of what is drawn inside.</summary>

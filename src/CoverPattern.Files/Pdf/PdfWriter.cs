@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Linq;
 using System.Text;
+using CoverPattern.Files.Drawings;
 
 namespace CoverPattern.Files.Pdf;
 
@@ -13,8 +14,9 @@ internal static class PdfWriter
     private const int Pages = 2;
     private const int Font = 3;
     private const int About = 4;
+    private const int SecondFont = 5;
 
-    /// <param name="title">Title in the file's properties, Latin letters.</param>
+    /// <param name="title">Title in the file's properties, in any letters.</param>
     /// <param name="pages">At least one.</param>
     internal static byte[] Write(string title, ImmutableArray<PdfPage> pages)
     {
@@ -23,13 +25,14 @@ internal static class PdfWriter
         Add("<< /Type /Catalog /Pages 2 0 R /ViewerPreferences << /PrintScaling /None >> >>");
         Add($"<< /Type /Pages /Count {Text(pages.Length)} /Kids [{string.Join(' ', pages.Select((_, i) => $"{Text(PageOf(i))} 0 R"))}] >>");
         Add("<< /Type /Font /Subtype /Type1 /BaseFont /Helvetica /Encoding /WinAnsiEncoding >>");
-        Add($"<< /Title {Helvetica.Literal(Helvetica.Known(title))} /Producer {Helvetica.Literal(Results.ProgramVersion.Text)} >>");
+        Add($"<< /Title {Property(PlainWords.Of(title))} /Producer {Helvetica.Literal(Results.ProgramVersion.Text)} >>");
+        Add($"<< /Type /Font /Subtype /Type1 /BaseFont /Helvetica /Encoding {EastLetters.Encoding} >>");
         foreach (var (page, i) in pages.Select((page, i) => (page, i)))
         {
             var content = page.Content();
             Add($"<< /Type /Page /Parent {Text(Pages)} 0 R /MediaBox [0 0 {Units(page, page.Size.WidthMm)} {Units(page, page.Size.HeightMm)}]"
                 + (page.UserUnit > 1 ? $" /UserUnit {Text(page.UserUnit)}" : string.Empty)
-                + $" /Resources << /Font << /F1 {Text(Font)} 0 R >> >> /Contents {Text(PageOf(i) + 1)} 0 R >>");
+                + $" /Resources << /Font << /{Helvetica.First} {Text(Font)} 0 R /{Helvetica.Second} {Text(SecondFont)} 0 R >> >> /Contents {Text(PageOf(i) + 1)} 0 R >>");
             Add($"<< /Length {Text(content.Length)} >>\nstream\n{content}\nendstream");
         }
 
@@ -56,7 +59,12 @@ internal static class PdfWriter
         return Encoding.ASCII.GetBytes(file.ToString());
     }
 
-    private static int PageOf(int index) => About + 1 + (2 * index);
+    /// <summary>A text of the file's properties: as it is where it is ASCII, else in UTF-16 behind its mark, as hexadecimal digits.</summary>
+    private static string Property(string text) => text.All(letter => letter is >= ' ' and <= '~')
+        ? Helvetica.Literal(text)
+        : "<FEFF" + string.Concat(text.Select(letter => ((int)letter).ToString("X4", CultureInfo.InvariantCulture))) + ">";
+
+    private static int PageOf(int index) => SecondFont + 1 + (2 * index);
 
     private static string Units(PdfPage page, double millimetres) => PdfPage.Number(millimetres * page.Scale, 5);
 

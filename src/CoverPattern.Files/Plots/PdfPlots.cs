@@ -16,7 +16,7 @@ public static class PdfPlots
 {
     private const string View = "True size: print at 100 %, and measure the square of 100 mm before cutting. Lays as the cloth lies, patterns seen from outside.";
 
-    /// <summary>Each lay on one page or a page a section, each pattern on one page, and where a paper is named both again in tiles on it.</summary>
+    /// <summary>Each lay on one page or a page a section, each pattern on one page after a page of what nobody has confirmed, and where a paper is named both again in tiles on it.</summary>
     /// <param name="pieces">All pieces.</param>
     /// <param name="lays">All lays.</param>
     /// <param name="notes">What nobody has confirmed.</param>
@@ -35,10 +35,11 @@ public static class PdfPlots
             AddTiles(plots, name, [(name, drawing)], notes, wish.Tiles);
         }
 
-        var patterns = pieces.Patterns.Select(pattern => (pattern.Id, PatternSheet.Draw(pieces with { Patterns = [pattern] }, notes))).ToImmutableArray();
+        var patterns = pieces.Patterns.Select(pattern => (pattern.Id, PatternSheet.Draw(pieces with { Patterns = [pattern] }, notes, "the first page"))).ToImmutableArray();
         if (!patterns.IsEmpty)
         {
-            ImmutableArray<PdfPage> pages = [.. patterns.Select(entry => PdfDrawing.Whole(entry.Item2))];
+            ImmutableArray<Drawing> sheets = [.. notes.Unconfirmed.IsEmpty ? Array.Empty<Drawing>() : [notes.Sheet()], .. patterns.Select(entry => entry.Item2)];
+            ImmutableArray<PdfPage> pages = [.. sheets.Select(PdfDrawing.Whole)];
             plots.Add("patterns.pdf", PdfWriter.Write("patterns", pages), Facts(pages));
             AddTiles(plots, "patterns", patterns, notes, wish.Tiles);
         }

@@ -48,8 +48,8 @@ public class PdfWriterTests
     [Fact]
     public void Helvetica_EveryLetter_IsAsWideAsAnotherLibrarySays()
     {
-        var text = new string([.. Helvetica.Letters().Where(letter => letter is not ('\u00a0' or '\u00ad'))]);
-        var page = new PdfPage(new SheetSize(2000, 100));
+        var text = new string([.. Helvetica.Letters().Where(letter => letter is not ('\u00a0' or '\u00ad' or '\u021A' or '\u021B'))]);
+        var page = new PdfPage(new SheetSize(3000, 100));
         page.Text(new DrawnText(DrawingLayers.Label, text, new Point2(10, 50), 5, 0, TextAnchor.Start), default);
 
         using var document = PdfDocument.Open(PdfWriter.Write("letters", [page]));
@@ -63,9 +63,23 @@ public class PdfWriterTests
     }
 
     [Theory]
+    [InlineData("lay-canvas")]
+    [InlineData("Tür (\\)")]
+    [InlineData("Łódź 窓 \U0001F3D5")]
+    public void Write_AnyTitle_StandsInTheProperties(string title)
+    {
+        using var document = PdfDocument.Open(PdfWriter.Write(title, [new PdfPage(new SheetSize(200, 100))]));
+
+        Assert.Equal(title, document.Information.Title);
+    }
+
+    [Theory]
     [InlineData("窓 2", "{7A93} 2")]
     [InlineData("(a\\b)", "(a\\b)")]
     [InlineData("Tür", "Tür")]
+    [InlineData("Łódź: žluťoučký kůň, İğne – Őrs", "Łódź: žluťoučký kůň, İğne – Őrs")]
+    // The font has one glyph for both, and readers give back the older letter.
+    [InlineData("Ț", "Ţ")]
     public void Write_AnyName_CanBeReadBack(string name, string expected)
     {
         var page = new PdfPage(new SheetSize(200, 100));

@@ -56,6 +56,21 @@ public class PdfPlotsTests
     }
 
     [Fact]
+    public void Write_PagesOfPatterns_AreAsLargeAsTheirPatternsAndTheListStandsOnThePageBefore()
+    {
+        ImmutableArray<string> open = [.. Enumerable.Range(0, 100).Select(i => $"cloths[{i}].selvedge: 10 mm")];
+
+        var pages = PdfReading.Read(PdfPlots.Write(SamplePieces.Set, [], new PaperNotes(open), new PdfWish(null, null))["patterns.pdf"]);
+
+        Assert.Equal(SamplePieces.Set.Patterns.Length + 1, pages.Length);
+        Assert.All(open, line => Assert.Contains(line, pages[0].Words, StringComparison.Ordinal));
+        Assert.All(pages.Skip(1), page => Assert.Contains("NOT CONFIRMED: 100 assumed values, listed on the first page", page.Words, StringComparison.Ordinal));
+        // A hundred lines of 20 mm stand on no page of a pattern: head and caption take 400 mm at most.
+        Assert.All(SamplePieces.Set.Patterns.Zip(pages.Skip(1)), pair => Assert.InRange(pair.Second.Height, 100, Rings.Bounds(pair.First.CutLine).Height + 400));
+        Assert.Equal(SamplePieces.Set.Patterns.Length, PdfReading.Read(PdfPlots.Write(SamplePieces.Set, [], PaperNotes.None, new PdfWish(null, null))["patterns.pdf"]).Length);
+    }
+
+    [Fact]
     public void Write_Tiles_PutTogetherGiveTheLay()
     {
         var plan = TileSheets.Plan(TileSheets.Printed(LayDrawing.Draw(SamplePieces.Lay, SamplePieces.Set)), A4);

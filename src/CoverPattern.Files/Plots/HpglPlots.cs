@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Immutable;
+using System.Linq;
 using System.Text.Json.Nodes;
 using CoverPattern.Files.Results;
 using CoverPattern.Geometry;
@@ -31,7 +32,7 @@ public static class HpglPlots
             foreach (var section in sections)
             {
                 var name = PlotNames.Of(lay, section, sections.Length) + ".plt";
-                ImmutableArray<Stroke> strokes = [.. Registration.Of(section, lay), .. SectionPlanner.Within(section, plan.Strokes)];
+                ImmutableArray<Stroke> strokes = [.. Registration.Of(section, lay), .. SectionPlanner.Within(section, plan.Strokes).SelectMany(BrokenLines.Of)];
                 var size = new Point2(section.ToMm - section.FromMm, lay.RollWidthMm);
                 plots.Add(name, HpglWriter.Write(name, strokes, size, wish.Machine), Facts(lay, section, new CutPlan(strokes), plan));
             }

@@ -1,6 +1,7 @@
 using System;
 using System.Linq;
 using System.Text;
+using CoverPattern.Files.Drawings;
 using CoverPattern.Files.Plots;
 using CoverPattern.Files.Tests.Drawings;
 using CoverPattern.Geometry;
@@ -49,6 +50,40 @@ public class HpglWriterTests
         foreach (var stroke in Plan.Strokes)
         {
             Assert.All(stroke.Points, point => Assert.Contains(points, read => Math.Abs(read.X - Expected(point).X) <= Rounding && Math.Abs(read.Y - Expected(point).Y) <= Rounding));
+        }
+    }
+
+    [Theory]
+    // By hand: n dashes and n - 1 gaps of 15 mm fill the length; n is the length and a gap over 45 mm, rounded.
+    [InlineData(1500, 34)]
+    [InlineData(90, 2)]
+    [InlineData(52, 1)]
+    public void BrokenLines_Fold_DashesFillItFromEndToEnd(double length, int count)
+    {
+        var fold = new Stroke("P1", StrokeUse.Draw, DrawingLayers.Fold.Purpose, [new Point2(100, 50), new Point2(100 + (0.6 * length), 50 + (0.8 * length))]);
+
+        var dashes = BrokenLines.Of(fold).ToArray();
+
+        Assert.Equal(count, dashes.Length);
+        Assert.Equal((fold.Start, 0), (dashes[0].Start, Math.Round(Point2.Distance(fold.End, dashes[^1].End), 9)));
+        Assert.Equal(length - (15 * (count - 1)), dashes.Sum(dash => dash.Length), 1e-9);
+        Assert.All(dashes.Zip(dashes.Skip(1)), pair => Assert.Equal(15, Point2.Distance(pair.First.End, pair.Second.Start), 1e-9));
+        Assert.Equal(fold.Points, Assert.Single(BrokenLines.Of(fold with { Purpose = DrawingLayers.Sew.Purpose })).Points);
+    }
+
+    [Fact]
+    public void Write_Lay_FoldsAreBrokenAndSewLinesWhole()
+    {
+        var folds = Plan.Strokes.Where(stroke => stroke.Purpose == DrawingLayers.Fold.Purpose).ToArray();
+
+        var read = HpglInterpreter.Read(HpglPlots.Write(SamplePieces.Set, [SamplePieces.Lay], new PlotWish(new PlotMachine(MarkedSide.Up), null))["lay-canvas.plt"]);
+
+        Assert.NotEmpty(folds);
+        foreach (var fold in folds)
+        {
+            var on = read.Where(line => line.Pen == 1 && line.Points.All(point => Segments.Distance(fold.Start, fold.End, point) <= 2 * Rounding)).ToArray();
+            Assert.True(on.Length > 1);
+            Assert.InRange(on.Sum(line => Point2.Distance(line.Points[0], line.Points[^1])) / fold.Length, 0.6, 0.75);
         }
     }
 

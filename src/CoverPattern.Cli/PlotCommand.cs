@@ -29,19 +29,19 @@ internal static class PlotCommand
         }
 
         ResultFolder.Try(wish.Out);
-        var files = Write(ResultReader.Read(wish.Folder), wish);
+        var files = Write(ResultReader.Read(wish.Folder), wish, new PlotWork(new FileLines(error), cancel));
         ResultFolder.Replace(wish.Out, files, cancel);
         output.WriteLine($"files\t{files.Count}\t{wish.Out}");
         return flags.Keep(words, wish, error);
     }
 
-    private static ImmutableSortedDictionary<string, byte[]> Write(StoredResult result, PlotOrder wish) => wish.Form switch
+    private static ImmutableSortedDictionary<string, byte[]> Write(StoredResult result, PlotOrder wish, PlotWork work) => wish.Form switch
     {
-        PlotFlags.Pdf => PdfPlots.Write(result.Pieces, result.Lays, result.Head.Notes, new PdfWish(wish.Plot.LongestMm, wish.Tiles)),
-        PlotFlags.Dxf => DrawingPlots.Dxf(result.Pieces, result.Lays, result.Head.Notes, wish.Plot.LongestMm, wish.Release),
-        PlotFlags.Svg => DrawingPlots.Svg(result.Pieces, result.Lays, result.Head.Notes, wish.Plot.LongestMm),
-        PlotFlags.Exchange => ExchangePlots.Write(result.Pieces, result.Head, wish.Units),
-        PlotFlags.Model => ModelPlots.Write(result.Pieces, wish.Model, result.Head.Title),
-        _ => HpglPlots.Write(result.Pieces, result.Lays, wish.Plot),
+        PlotFlags.Pdf => PdfPlots.Write(result.Pieces, result.Lays, result.Head.Notes, new PdfWish(wish.Plot.LongestMm, wish.Tiles), work),
+        PlotFlags.Dxf => DrawingPlots.Dxf(result.Pieces, result.Lays, result.Head.Notes, wish.Plot.LongestMm, wish.Release, work),
+        PlotFlags.Svg => DrawingPlots.Svg(result.Pieces, result.Lays, result.Head.Notes, wish.Plot.LongestMm, work),
+        PlotFlags.Exchange => ExchangePlots.Write(result.Pieces, result.Head, wish.Units, work),
+        PlotFlags.Model => ModelPlots.Write(result.Pieces, wish.Model, result.Head.Title, work),
+        _ => HpglPlots.Write(result.Pieces, result.Lays, wish.Plot, work),
     };
 }

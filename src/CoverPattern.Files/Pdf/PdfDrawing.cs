@@ -19,9 +19,10 @@ internal static class PdfDrawing
         var extent = DrawingExtent.Measure(drawing);
         var page = new PdfPage(new SheetSize(Math.Ceiling(extent.Width + (2 * Border)), Math.Ceiling(extent.Height + (2 * Border))));
         var shift = new Point2(Border, Border) - extent.Low;
+        var lines = drawing.LinesOnSheet().ToLookup(line => line.Layer);
         foreach (var layer in DrawingLayers.All)
         {
-            foreach (var line in drawing.LinesOnSheet().Where(line => line.Layer == layer))
+            foreach (var line in lines[layer])
             {
                 page.Line([.. line.Points.Select(point => point + shift)], line.IsClosed, PdfPen.Of(layer));
             }
@@ -33,29 +34,6 @@ internal static class PdfDrawing
         }
 
         return page;
-    }
-
-    /// <summary>Draws what of a drawing lies in a rectangle.</summary>
-    /// <param name="page">The page.</param>
-    /// <param name="drawing">The drawing.</param>
-    /// <param name="area">The rectangle in the drawing.</param>
-    /// <param name="corner">Where its lower left corner comes to lie on the page.</param>
-    internal static void Part(PdfPage page, Drawing drawing, Box2 area, Point2 corner)
-    {
-        var shift = corner - area.Low;
-        foreach (var line in drawing.LinesOnSheet())
-        {
-            foreach (var part in BoxClip.Within(area, Open(line)))
-            {
-                page.Line([.. part.Select(point => point + shift)], isClosed: false, PdfPen.Of(line.Layer));
-            }
-        }
-
-        var texts = drawing.Texts.Where(text => !Rings.Bounds(DrawingExtent.Corners(text)).IsApartFrom(area)).ToArray();
-        if (texts.Length > 0)
-        {
-            page.Clipped(new Box2(corner, corner + (area.High - area.Low)), () => Array.ForEach(texts, text => page.Text(text, shift)));
-        }
     }
 
     /// <summary>The corners of a line, of a closed one with the first repeated.</summary>

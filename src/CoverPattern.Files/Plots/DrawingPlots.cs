@@ -21,25 +21,30 @@ public static class DrawingPlots
     /// <param name="notes">What nobody has confirmed.</param>
     /// <param name="longest">Most length of a section, millimetres; null without limit.</param>
     /// <param name="release">The form of DXF.</param>
-    public static ImmutableSortedDictionary<string, byte[]> Dxf(PieceSet pieces, ImmutableArray<Lay> lays, PaperNotes notes, double? longest, DxfRelease release) =>
-        Write(pieces, lays, notes, longest, (".dxf", drawing => DxfWriter.Write(drawing, release)));
+    /// <param name="work">Told each file when it is begun; ends the work; silent when left out.</param>
+    /// <exception cref="OperationCanceledException">The work was to end.</exception>
+    public static ImmutableSortedDictionary<string, byte[]> Dxf(
+        PieceSet pieces, ImmutableArray<Lay> lays, PaperNotes notes, double? longest, DxfRelease release, PlotWork? work = null) =>
+        Write(pieces, lays, notes, longest, (".dxf", drawing => DxfWriter.Write(drawing, release)), new PlotSummary(View, work));
 
     /// <summary>SVG files, one group a layer, and summary.json.</summary>
     /// <inheritdoc cref="Dxf"/>
-    public static ImmutableSortedDictionary<string, byte[]> Svg(PieceSet pieces, ImmutableArray<Lay> lays, PaperNotes notes, double? longest) =>
-        Write(pieces, lays, notes, longest, (".svg", SvgWriter.Write));
+    public static ImmutableSortedDictionary<string, byte[]> Svg(PieceSet pieces, ImmutableArray<Lay> lays, PaperNotes notes, double? longest, PlotWork? work = null) =>
+        Write(pieces, lays, notes, longest, (".svg", SvgWriter.Write), new PlotSummary(View, work));
 
     private static ImmutableSortedDictionary<string, byte[]> Write(
-        PieceSet pieces, ImmutableArray<Lay> lays, PaperNotes notes, double? longest, (string Ending, Func<Drawing, byte[]> Write) form)
+        PieceSet pieces, ImmutableArray<Lay> lays, PaperNotes notes, double? longest, (string Ending, Func<Drawing, byte[]> Write) form, PlotSummary plots)
     {
-        var plots = new PlotSummary(View);
+        plots.Begin("patterns" + form.Ending);
         plots.Add("patterns" + form.Ending, form.Write(PatternSheet.Draw(pieces, notes)), new JsonObject { ["patterns"] = pieces.Patterns.Length });
         foreach (var lay in lays)
         {
             var sections = SectionDrawing.Of(lay, pieces, notes, longest);
             foreach (var (section, drawing) in sections)
             {
-                plots.Add(PlotNames.Of(lay, section, sections.Length) + form.Ending, form.Write(drawing), new JsonObject
+                var name = PlotNames.Of(lay, section, sections.Length) + form.Ending;
+                plots.Begin(name);
+                plots.Add(name, form.Write(drawing), new JsonObject
                 {
                     ["cloth"] = lay.Cloth,
                     ["lay"] = lay.Number,

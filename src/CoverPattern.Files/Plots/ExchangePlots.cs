@@ -16,11 +16,13 @@ public static class ExchangePlots
     /// <param name="pieces">All pieces.</param>
     /// <param name="head">Title and date of the job.</param>
     /// <param name="units">What numbers mean.</param>
-    public static ImmutableSortedDictionary<string, byte[]> Write(PieceSet pieces, SummaryHead head, ExchangeUnits units)
+    /// <param name="work">Told each file when it is begun; ends the work; silent when left out.</param>
+    public static ImmutableSortedDictionary<string, byte[]> Write(PieceSet pieces, SummaryHead head, ExchangeUnits units, PlotWork? work = null)
     {
         ArgumentNullException.ThrowIfNull(pieces);
 
-        var plots = new PlotSummary(View);
+        var plots = new PlotSummary(View, work);
+        plots.Begin("style.dxf");
         plots.Add("style.dxf", ExchangeWriter.Write(ExchangePieces.Of(pieces, head), units), new JsonObject
         {
             ["units"] = JsonWords.Of(units),

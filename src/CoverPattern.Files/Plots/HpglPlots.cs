@@ -19,19 +19,23 @@ public static class HpglPlots
     /// <param name="pieces">All pieces.</param>
     /// <param name="lays">All lays.</param>
     /// <param name="wish">The machine and its length.</param>
+    /// <param name="work">Told each file when it is begun; ends the work; silent when left out.</param>
     /// <exception cref="PlotTooLargeException">A sixteen-bit machine cannot count so far.</exception>
-    public static ImmutableSortedDictionary<string, byte[]> Write(PieceSet pieces, ImmutableArray<Lay> lays, PlotWish wish)
+    /// <exception cref="OperationCanceledException">The work was to end.</exception>
+    public static ImmutableSortedDictionary<string, byte[]> Write(PieceSet pieces, ImmutableArray<Lay> lays, PlotWish wish, PlotWork? work = null)
     {
         ArgumentNullException.ThrowIfNull(wish);
 
-        var plots = new PlotSummary(View);
+        var plots = new PlotSummary(View, work);
         foreach (var lay in lays)
         {
+            work?.Cancel.ThrowIfCancellationRequested();
             var plan = CutPlanner.Plan(lay, pieces, PlotMarks.Of(lay, pieces));
             var sections = SectionPlanner.Split(lay, pieces, wish.LongestMm ?? double.PositiveInfinity);
             foreach (var section in sections)
             {
                 var name = PlotNames.Of(lay, section, sections.Length) + ".plt";
+                plots.Begin(name);
                 ImmutableArray<Stroke> strokes = [.. Registration.Of(section, lay), .. SectionPlanner.Within(section, plan.Strokes).SelectMany(BrokenLines.Of)];
                 var size = new Point2(section.ToMm - section.FromMm, lay.RollWidthMm);
                 plots.Add(name, HpglWriter.Write(name, strokes, size, wish.Machine), Facts(lay, section, new CutPlan(strokes), plan));

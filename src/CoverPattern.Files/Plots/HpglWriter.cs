@@ -100,7 +100,8 @@ public static class HpglWriter
         {
             var (x, y) = (Math.Round(point.X / Step), Math.Round(point.Y / Step));
             var reach = Math.Max(Math.Abs(x), Math.Abs(y));
-            return reach <= limit ? ((int)x, (int)y) : throw new PlotTooLargeException(name, reach * Step, limit * Step);
+            return reach <= limit ? ((int)x, (int)y) : throw new PlotTooLargeException(
+                name, reach * Step, limit * Step, PlotTooLargeException.WayOut(size, machine.Origin == PlotOrigin.Centre, limit * Step));
         }
     }
 }

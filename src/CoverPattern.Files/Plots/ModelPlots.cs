@@ -32,11 +32,14 @@ public static class ModelPlots
     /// <param name="pieces">All pieces.</param>
     /// <param name="wish">Scale and paper.</param>
     /// <param name="title">Title of the job.</param>
+    /// <param name="work">Told each file when it is begun; ends the work; silent when left out.</param>
     /// <exception cref="ModelPieceTooLargeException">A piece does not go on a sheet.</exception>
-    public static ImmutableSortedDictionary<string, byte[]> Write(PieceSet pieces, ModelWish wish, string title)
+    /// <exception cref="OperationCanceledException">The work was to end.</exception>
+    public static ImmutableSortedDictionary<string, byte[]> Write(PieceSet pieces, ModelWish wish, string title, PlotWork? work = null)
     {
-        var model = ModelPlanner.Plan(pieces, wish);
-        var plots = new PlotSummary(View);
+        var plots = new PlotSummary(View, work);
+        plots.Begin("model.pdf");
+        var model = ModelPlanner.Plan(pieces, wish, (work ?? PlotWork.Silent).Cancel);
         plots.Add("model.pdf", PdfWriter.Write(title, [.. Enumerable.Range(1, model.Sheets).Select(sheet => Page(model, sheet, title))]), new JsonObject
         {
             ["pages"] = model.Sheets,

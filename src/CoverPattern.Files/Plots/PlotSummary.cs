@@ -8,10 +8,16 @@ using CoverPattern.Files.Results;
 namespace CoverPattern.Files.Plots;
 
 /// <summary>The files of a plot folder while they are made, and the summary that tells what is in each.</summary>
-internal sealed class PlotSummary(string view)
+/// <param name="view">How what is plotted is seen.</param>
+/// <param name="work">Told of each file.</param>
+internal sealed class PlotSummary(string view, PlotWork? work = null)
 {
     private readonly ImmutableSortedDictionary<string, byte[]>.Builder files = ImmutableSortedDictionary.CreateBuilder<string, byte[]>(StringComparer.Ordinal);
     private readonly JsonArray plots = [];
+
+    /// <summary>Tells that a file is begun.</summary>
+    /// <exception cref="OperationCanceledException">The work is to end.</exception>
+    internal void Begin(string name) => work?.Begin(name);
 
     /// <summary>Adds a file.</summary>
     /// <param name="name">Its name.</param>

@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Collections.Immutable;
 using System.Linq;
+using System.Threading;
 using CoverPattern.Files.Drawings;
 using CoverPattern.Files.Pdf;
 using CoverPattern.Geometry;
@@ -37,14 +38,20 @@ internal static class TileSheets
     /// <param name="printed">The drawing.</param>
     /// <param name="plan">Its plan.</param>
     /// <param name="notes">What nobody has confirmed.</param>
-    internal static IEnumerable<PdfPage> Pages(string name, Drawing printed, TilePlan plan, PaperNotes notes) => plan.Tiles.Select(tile =>
+    /// <param name="cancel">Looked at before each page.</param>
+    internal static IEnumerable<PdfPage> Pages(string name, Drawing printed, TilePlan plan, PaperNotes notes, CancellationToken cancel)
     {
-        var page = new PdfPage(plan.Wish.Sheet);
-        PdfDrawing.Part(page, printed, tile.Area, new Point2(plan.Wish.MarginMm, plan.Wish.MarginMm));
-        Marks(page, plan, tile);
-        Square(page, new Point2(plan.Wish.MarginMm + plan.Wish.OverlapMm, plan.Wish.MarginMm + plan.Wish.OverlapMm), [.. Words(name, plan, tile), .. Loud(notes)]);
-        return page;
-    });
+        var ready = new PartedDrawing(printed);
+        foreach (var tile in plan.Tiles)
+        {
+            cancel.ThrowIfCancellationRequested();
+            var page = new PdfPage(plan.Wish.Sheet);
+            ready.Draw(page, tile.Area, new Point2(plan.Wish.MarginMm, plan.Wish.MarginMm));
+            Marks(page, plan, tile);
+            Square(page, new Point2(plan.Wish.MarginMm + plan.Wish.OverlapMm, plan.Wish.MarginMm + plan.Wish.OverlapMm), [.. Words(name, plan, tile), .. Loud(notes)]);
+            yield return page;
+        }
+    }
 
     private static bool IsPrinted(DrawingLayer layer) =>
         layer.Use != LayerUse.Sheet || layer == DrawingLayers.Name || layer == DrawingLayers.Roll || layer == DrawingLayers.Usable;

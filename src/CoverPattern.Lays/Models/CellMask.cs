@@ -30,14 +30,38 @@ internal sealed class CellMask
     /// <summary>Cells that are taken.</summary>
     internal int Count => words.Sum(word => (int)ulong.PopCount(word));
 
+    /// <summary>For each cell, row by row, the side of the largest square of cells that are all taken, or all free, of which it is the last.</summary>
+    /// <remarks>One more than the least of the cells left, below, and left below (from memory).</remarks>
+    internal ushort[] Squares(bool taken)
+    {
+        var sides = new ushort[Width * Height];
+        for (var at = 0; at < sides.Length; at++)
+        {
+            var (x, y) = (at % Width, at / Width);
+            if (IsTaken(x, y) == taken)
+            {
+                var before = x == 0 || y == 0 ? 0 : Math.Min(sides[at - Width - 1], Math.Min(sides[at - Width], sides[at - 1]));
+                sides[at] = (ushort)(before + 1);
+            }
+        }
+
+        return sides;
+    }
+
+    private bool IsTaken(int x, int y) => ((words[(y * WordsPerRow) + (x / Bits)] >> (x % Bits)) & 1) != 0;
+
     /// <summary>A free sheet.</summary>
     internal static CellMask Sheet(int width, int height) => new(width, height, (width + Bits - 1) / Bits);
+
+    /// <summary>How many cells wide and high the mask of rings in a box is.</summary>
+    internal static (int Width, int Height) Size(Box2 box) => ((int)Math.Ceiling(box.Width) + 1, (int)Math.Ceiling(box.Height) + 1);
 
     /// <summary>The cells that some rings cover; their lower left corner is the corner of the rings' box.</summary>
     internal static CellMask Of(ImmutableArray<ImmutableArray<Point2>> rings)
     {
         var box = Rings.Bounds(rings.SelectMany(ring => ring));
-        var mask = Sheet((int)Math.Ceiling(box.Width) + 1, (int)Math.Ceiling(box.Height) + 1);
+        var (width, height) = Size(box);
+        var mask = Sheet(width, height);
         foreach (var ring in rings)
         {
             for (var y = 0; y < mask.Height; y++)

@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Collections.Immutable;
 using System.Linq;
+using System.Threading;
 using CoverPattern.Geometry;
 using CoverPattern.Lays.Sheets;
 using CoverPattern.Patterns.Pieces;
@@ -17,8 +18,10 @@ public static class ModelPlanner
     /// <summary>Plans the model of the first cover.</summary>
     /// <param name="set">All pieces of cloth, at least one.</param>
     /// <param name="wish">Scale and paper.</param>
+    /// <param name="cancel">Looked at before each piece is laid.</param>
     /// <exception cref="ModelPieceTooLargeException">A piece does not go on a sheet.</exception>
-    public static PaperModel Plan(PieceSet set, ModelWish wish)
+    /// <exception cref="OperationCanceledException">The work was to end.</exception>
+    public static PaperModel Plan(PieceSet set, ModelWish wish, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(set);
         ArgumentNullException.ThrowIfNull(wish);
@@ -31,7 +34,7 @@ public static class ModelPlanner
             throw new ModelPieceTooLargeException(large.Label, scale, Math.Ceiling(scale * pieces.Max(piece => Excess(piece, wish))));
         }
 
-        var (sheets, places) = Pack(pieces, Room(wish));
+        var (sheets, places) = Pack(pieces, Room(wish), cancel);
         var corner = new Point2(wish.MarginMm, wish.MarginMm + PaperModel.FootMm);
         return new PaperModel(
             wish with { Scale = scale },
@@ -49,10 +52,10 @@ public static class ModelPlanner
     private static double Excess(ModelPiece piece, ModelWish wish)
     {
         var room = Room(wish);
-        return SheetPacker.Turns(piece.Outline, Rings(piece)).Min(turn => Math.Max(turn.Cells.Width / room.WidthMm, turn.Cells.Height / room.HeightMm));
+        return SheetPacker.Sizes(piece.Outline, Rings(piece)).Min(size => Math.Max(size.Width / room.WidthMm, size.Height / room.HeightMm));
     }
 
-    private static (int Sheets, (int Sheet, RigidMap Map)[] Places) Pack(ImmutableArray<ModelPiece> pieces, SheetSize room)
+    private static (int Sheets, (int Sheet, RigidMap Map)[] Places) Pack(ImmutableArray<ModelPiece> pieces, SheetSize room, CancellationToken cancel)
     {
         var packer = new SheetPacker((int)room.WidthMm, (int)room.HeightMm);
         var turns = new Dictionary<string, ImmutableArray<SheetPacker.Turn>>(StringComparer.Ordinal);
@@ -60,6 +63,7 @@ public static class ModelPlanner
         var names = pieces.Select(Name).ToArray();
         foreach (var i in Enumerable.Range(0, pieces.Length).OrderByDescending(i => Math.Abs(Geometry.Rings.SignedArea(pieces[i].Outline))).ThenBy(i => names[i], StringComparer.Ordinal).ThenBy(i => i))
         {
+            cancel.ThrowIfCancellationRequested();
             if (!turns.TryGetValue(names[i], out var ways))
             {
                 ways = SheetPacker.Turns(pieces[i].Outline, Rings(pieces[i]));

@@ -108,6 +108,20 @@ public class HpglWriterTests
         Assert.Equal("lay-canvas", fault.Label);
     }
 
+    // Twice 32,767 steps of 0.025 mm are 1638.35 mm.
+    [Theory]
+    [InlineData(5000, 1600, PlotOrigin.Corner, "Put the origin in the centre and plot sections of at most 1638 mm, or use relative moves.")]
+    [InlineData(5000, 1600, PlotOrigin.Centre, "mm. Plot sections of at most 1638 mm, or use relative moves.")]
+    [InlineData(1500, 2050, PlotOrigin.Centre, "The roll is 2050 mm wide, too wide from any origin: use relative moves.")]
+    public void Write_BeyondSixteenBits_NamesWhatHelps(double length, double width, PlotOrigin origin, string wayOut)
+    {
+        var stroke = new Stroke("P1", StrokeUse.Draw, "line", [new Point2(0, 0), new Point2(length, width)]);
+
+        var fault = Assert.Throws<PlotTooLargeException>(() => HpglWriter.Write("lay", [stroke], new Point2(length, width), new PlotMachine(MarkedSide.Up, Origin: origin, IsSixteenBit: true)));
+
+        Assert.EndsWith(wayOut, fault.Message, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Write_RelativeMoves_HoldNoNumberBeyondSixteenBits()
     {

@@ -107,7 +107,10 @@ internal static class PatternCheck
             && pattern.SewLine.Where((_, i) => !atShort.Contains(i)).All(corner => ExactPredicates.Locate(cut, Grid.ToSteps(corner)) >= 0 || IsOnCutLine(pattern, corner));
     }
 
-    /// <summary>The rim beside which the cut line meets itself: the nearest within the longest mitre; null where there is none.</summary>
+    /// <summary>
+    /// The rim beside which the cut line meets itself: the nearest within the longest mitre, or, where a line runs far past its corner,
+    /// the nearest to an end of the lines that meet; null where there is none.
+    /// </summary>
     private static string? RimAtClash(PieceDraft model, Pattern pattern)
     {
         if (ExactPredicates.FirstClash(Rings.ToSteps(pattern.CutLine)) is not { } clash)
@@ -118,8 +121,13 @@ internal static class PatternCheck
         var ((from, to), (otherFrom, otherTo)) = (EdgeOf(pattern.CutLine, clash.Edge), EdgeOf(pattern.CutLine, clash.Other));
         var met = Lines.Meet(from, to - from, otherFrom, otherTo - otherFrom);
         var at = double.IsFinite(met.X + met.Y) ? met : otherFrom;
+        return RimAt(model, pattern, [at]) ?? RimAt(model, pattern, [from, to, otherFrom, otherTo]);
+    }
+
+    private static string? RimAt(PieceDraft model, Pattern pattern, ImmutableArray<Point2> points)
+    {
         var (away, rim) = Enumerable.Range(0, pattern.Runs.Length).Where(i => pattern.Runs[i].Role == EdgeRole.Rim)
-            .Select(i => (Away: DistanceFrom(pattern, pattern.Runs[i], at), Arc: (string?)model.Runs[i].At.Arc)).DefaultIfEmpty((double.PositiveInfinity, null)).MinBy(entry => entry.Item1);
+            .Select(i => (Away: points.Min(point => DistanceFrom(pattern, pattern.Runs[i], point)), Arc: (string?)model.Runs[i].At.Arc)).DefaultIfEmpty((double.PositiveInfinity, null)).MinBy(entry => entry.Item1);
         return away <= CutLine.MitreLimit * pattern.Runs.Max(run => run.AllowanceMm) ? rim : null;
     }
 

@@ -41,6 +41,8 @@ public class WholePropertyTests
     [InlineData("9oXby2OqNKr1")]
     // A hole of the liner whose rim ends at the very corner in which a seam meets the lower edge.
     [InlineData("bbDGmjZGegw2")]
+    // A rim across a gore's slit whose allowances cross far from the rim.
+    [InlineData("aKzcIk66zXC2")]
     public void Faults_OrdersFoundOnce_None(string seed) => RandomOrders.Jobs.Sample(Hold, seed: seed, iter: 1, threads: 1, print: RandomOrders.Told);
 
     [Fact]

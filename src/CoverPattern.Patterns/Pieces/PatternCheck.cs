@@ -101,21 +101,26 @@ internal static class PatternCheck
     private static bool IsRoundSewLine(Pattern pattern)
     {
         var cut = Rings.ToSteps(pattern.CutLine);
+        return ExactPredicates.IsSimple(cut) && Rings.SignedArea(pattern.CutLine) > 0 && !Outside(pattern).Any();
+    }
+
+    /// <summary>Corners of the sew line that lie outside the cut line though cloth goes beyond their edges.</summary>
+    private static IEnumerable<Point2> Outside(Pattern pattern)
+    {
+        var cut = Rings.ToSteps(pattern.CutLine);
         var atShort = CornersAtShortRuns(pattern);
-        return ExactPredicates.IsSimple(cut)
-            && Rings.SignedArea(pattern.CutLine) > 0
-            && pattern.SewLine.Where((_, i) => !atShort.Contains(i)).All(corner => ExactPredicates.Locate(cut, Grid.ToSteps(corner)) >= 0 || IsOnCutLine(pattern, corner));
+        return pattern.SewLine.Where((corner, i) => !atShort.Contains(i) && ExactPredicates.Locate(cut, Grid.ToSteps(corner)) < 0 && !IsOnCutLine(pattern, corner));
     }
 
     /// <summary>
     /// The rim beside which the cut line meets itself: the nearest within the longest mitre, or, where a line runs far past its corner,
-    /// the nearest to an end of the lines that meet; null where there is none.
+    /// the nearest to an end of the lines that meet; where none meet, the nearest to a corner that is left outside. Null where there is none.
     /// </summary>
     private static string? RimAtClash(PieceDraft model, Pattern pattern)
     {
         if (ExactPredicates.FirstClash(Rings.ToSteps(pattern.CutLine)) is not { } clash)
         {
-            return null;
+            return RimAt(model, pattern, [.. Outside(pattern)]);
         }
 
         var ((from, to), (otherFrom, otherTo)) = (EdgeOf(pattern.CutLine, clash.Edge), EdgeOf(pattern.CutLine, clash.Other));
@@ -127,7 +132,7 @@ internal static class PatternCheck
     private static string? RimAt(PieceDraft model, Pattern pattern, ImmutableArray<Point2> points)
     {
         var (away, rim) = Enumerable.Range(0, pattern.Runs.Length).Where(i => pattern.Runs[i].Role == EdgeRole.Rim)
-            .Select(i => (Away: points.Min(point => DistanceFrom(pattern, pattern.Runs[i], point)), Arc: (string?)model.Runs[i].At.Arc)).DefaultIfEmpty((double.PositiveInfinity, null)).MinBy(entry => entry.Item1);
+            .Select(i => (Away: points.Select(point => DistanceFrom(pattern, pattern.Runs[i], point)).DefaultIfEmpty(double.PositiveInfinity).Min(), Arc: (string?)model.Runs[i].At.Arc)).DefaultIfEmpty((double.PositiveInfinity, null)).MinBy(entry => entry.Item1);
         return away <= CutLine.MitreLimit * pattern.Runs.Max(run => run.AllowanceMm) ? rim : null;
     }
 

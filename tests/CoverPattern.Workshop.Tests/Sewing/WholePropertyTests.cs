@@ -43,6 +43,7 @@ public class WholePropertyTests
     [InlineData("bbDGmjZGegw2")]
     // A rim across a gore's slit whose allowances cross far from the rim.
     [InlineData("aKzcIk66zXC2")]
+    [InlineData("4JrlydoiVbp1")]
     public void Faults_OrdersFoundOnce_None(string seed) => RandomOrders.Jobs.Sample(Hold, seed: seed, iter: 1, threads: 1, print: RandomOrders.Told);
 
     [Fact]

@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Immutable;
 using System.CommandLine;
 using System.IO;
 using System.Linq;
@@ -17,9 +18,12 @@ internal sealed class MachineFlags
     private readonly Option<PenMoves?> moves = new("--moves") { Description = "How places are told: Relative for machines that hold no large numbers." };
     private readonly Option<bool> sixteenBit = new("--sixteen-bit") { Description = "The machine counts to 32767 steps only." };
 
+    /// <summary>All of them.</summary>
+    internal ImmutableArray<Option> All => [file, marks, origin, moves, sixteenBit];
+
     internal void AddTo(Command command)
     {
-        foreach (var option in new Option[] { file, marks, origin, moves, sixteenBit })
+        foreach (var option in All)
         {
             command.Add(option);
         }

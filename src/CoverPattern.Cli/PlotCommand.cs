@@ -28,7 +28,7 @@ internal static class PlotCommand
             return ExitCodes.JobWrong;
         }
 
-        ResultFolder.Try(wish.Out);
+        PlotFolder.Try(wish.Out, wish.Form);
         var files = Write(ResultReader.Read(wish.Folder), wish, new PlotWork(new FileLines(error), cancel));
         ResultFolder.Replace(wish.Out, files, cancel);
         output.WriteLine($"files\t{files.Count}\t{wish.Out}");

@@ -1,5 +1,9 @@
+using System.Collections.Generic;
+using System.Collections.Immutable;
 using System.CommandLine;
+using System.Globalization;
 using System.IO;
+using System.Linq;
 using CoverPattern.Files.Dxf;
 using CoverPattern.Files.Exchange;
 using CoverPattern.Files.Jobs;
@@ -27,7 +31,7 @@ internal sealed class PlotFlags
     private readonly Option<string?> overlap = new("--overlap") { Description = "What neighbouring sheets show alike; 10 mm when left out." };
     private readonly Option<string?> margin = new("--margin") { Description = "Border of a sheet that the printer leaves white; 10 mm when left out." };
 
-    private readonly Option<double?> scale = new("--scale") { Description = "How many times smaller a model is; 10 when left out, or more where a piece would not go on the sheet." };
+    private readonly Option<string?> scale = new("--scale") { Description = "How many times smaller a model is; 10 when left out, or more where a piece would not go on the sheet." };
 
     private readonly Option<DxfRelease> release = new("--release") { Description = "Form of DXF; AC1009 for programs that read nothing newer." };
 
@@ -52,14 +56,30 @@ internal sealed class PlotFlags
         var longest = Length(words, section, MachineFile.ShortestSectionMm, faults);
         var kind = words.GetRequiredValue(form);
         var plot = kind == Hpgl ? machine.Read(words, longest, faults) : new PlotWish(new PlotMachine(MarkedSide.Up), longest);
-        var order = new PlotOrder(words.GetRequiredValue(folder), words.GetRequiredValue(target), kind, plot, Tiles(words, faults), words.GetValue(scale), words.GetValue(release), words.GetValue(units));
-        if (words.GetValue(scale) is < 1 or > 1000)
+        var order = new PlotOrder(words.GetRequiredValue(folder), words.GetRequiredValue(target), kind, plot, Tiles(words, faults), Scale(words, faults), words.GetValue(release), words.GetValue(units));
+        foreach (var stray in Strays(words, kind))
         {
-            faults.WriteLine($"--scale: said {words.GetValue(scale)}. A number from 1 to 1000 is allowed, such as 10 for 1:10.");
+            faults.WriteLine($"{stray.Name}: said beside --as {kind}, which knows no such word. Leave it out, or say the form it belongs to.");
         }
 
         error.Write(faults);
         return faults.GetStringBuilder().Length == 0 ? order : null;
+    }
+
+    /// <summary>What was typed though it says nothing of this form: who mirrors or scales in vain should be told.</summary>
+    private IEnumerable<Option> Strays(ParseResult words, string kind)
+    {
+        ImmutableArray<Option> known = kind switch
+        {
+            Dxf => [section, release],
+            Svg => [section],
+            Exchange => [units],
+            Hpgl => [section, .. machine.All],
+            Pdf => [section, sheet, overlap, margin],
+            _ => [sheet, margin, scale],
+        };
+        Option[] all = [section, sheet, overlap, margin, scale, release, units, .. machine.All];
+        return all.Where(option => words.GetResult(option) is { Implicit: false } && !known.Contains(option));
     }
 
     /// <summary>Keeps the machine's answers where the order names a file for them that is not there yet.</summary>
@@ -87,6 +107,24 @@ internal sealed class PlotFlags
         }
 
         return wish;
+    }
+
+    private double? Scale(ParseResult words, StringWriter faults)
+    {
+        if (words.GetValue(scale) is not { } typed)
+        {
+            return null;
+        }
+
+        // A decimal comma is a comma, as in a job; no digits are grouped.
+        if (typed.All(sign => char.IsAsciiDigit(sign) || sign is '.' or ',')
+            && double.TryParse(typed.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) && number is >= 1 and <= 1000)
+        {
+            return number;
+        }
+
+        faults.WriteLine($"--scale: said \"{typed}\". A number from 1 to 1000 is allowed, such as 10 for 1:10.");
+        return null;
     }
 
     private static double? Length(ParseResult words, Option<string?> option, double least, StringWriter faults)

@@ -109,14 +109,48 @@ public sealed class PlotCommandTests : IDisposable
     [Theory]
     [InlineData("--sheet", "A9", "Allowed: A0, A1, A2, A3, A4, Legal, Letter, Tabloid")]
     [InlineData("--sheet", "100 mm x 300 mm", "must leave 110 mm")]
-    [InlineData("--scale", "0.5", "from 1 to 1000")]
     [InlineData("--overlap", "much", "--overlap")]
-    public async Task Plot_WrongWord_SaysWhatIsAllowed(string option, string value, string said)
+    [InlineData("--scale", "0.5", "from 1 to 1000", "model")]
+    [InlineData("--scale", "NaN", "from 1 to 1000", "model")]
+    [InlineData("--scale", "1e2", "from 1 to 1000", "model")]
+    [InlineData("--scale", "10", "beside --as dxf", "dxf")]
+    [InlineData("--marks", "Table", "beside --as svg", "svg")]
+    [InlineData("--sheet", "A4", "beside --as hpgl", "hpgl")]
+    [InlineData("--units", "English", "beside --as model", "model")]
+    public async Task Plot_WrongWord_SaysWhatIsAllowed(string option, string value, string said, string form = "pdf")
     {
-        var (exit, _, error) = await Run("plot", folder, "--as", "pdf", "--out", Path.Combine(folder, "plots"), option, value);
+        var (exit, _, error) = await Run("plot", folder, "--as", form, "--out", Path.Combine(folder, "plots"), option, value);
 
         Assert.Equal(1, exit);
         Assert.Contains(said, error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Plot_DecimalComma_IsAComma()
+    {
+        await Make();
+
+        Assert.Equal(0, (await Run("plot", Path.Combine(folder, "out"), "--as", "model", "--scale", "12,5", "--out", Path.Combine(folder, "model"))).Exit);
+
+        Assert.Equal(12.5, (double)JsonNode.Parse(await File.ReadAllTextAsync(Path.Combine(folder, "model", "summary.json")))!["plots"]![0]!["scale"]!);
+    }
+
+    [Fact]
+    public async Task Plot_IntoAResultOrPlotsOfAnotherForm_TouchesNothing()
+    {
+        await Make();
+        var (result, plots) = (Path.Combine(folder, "out"), Path.Combine(folder, "plots"));
+        Assert.Equal(0, (await Run("plot", result, "--as", "svg", "--out", plots)).Exit);
+        var before = Directory.GetFiles(result).Concat(Directory.GetFiles(plots)).Order(StringComparer.Ordinal).ToArray();
+
+        var onResult = await Run("plot", result, "--as", "pdf", "--out", result);
+        var onPlots = await Run("plot", result, "--as", "dxf", "--out", plots);
+        var again = await Run("plot", result, "--as", "svg", "--out", plots);
+
+        Assert.Equal((2, 2, 0), (onResult.Exit, onPlots.Exit, again.Exit));
+        Assert.Contains("it holds a result", onResult.Error, StringComparison.Ordinal);
+        Assert.Contains("of the form svg", onPlots.Error, StringComparison.Ordinal);
+        Assert.Equal(before, Directory.GetFiles(result).Concat(Directory.GetFiles(plots)).Order(StringComparer.Ordinal));
     }
 
     [Fact]

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Collections.Immutable;
 using System.Linq;
 using CoverPattern.Geometry;
 using CoverPattern.Patterns.Pieces;
@@ -18,7 +19,7 @@ internal static class PatternBlock
         pattern.Id,
         [
             new DrawnLine(DrawingLayers.Cut, pattern.CutLine, IsClosed: true),
-            new DrawnLine(DrawingLayers.Sew, pattern.SewLine, IsClosed: true),
+            .. SewStretches.Of(pattern).Select(line => Line(DrawingLayers.Sew, line)),
             .. pattern.Cutouts.Select(cutout => new DrawnLine(DrawingLayers.InnerCut, cutout.CutLine, IsClosed: true)),
             // A rim that is its own cut line, a bare edge, is drawn once.
             .. pattern.Cutouts.Where(cutout => !cutout.Rim.SequenceEqual(cutout.CutLine))
@@ -37,9 +38,12 @@ internal static class PatternBlock
         _ => throw new ArgumentOutOfRangeException(nameof(notch), notch.Form, "A notch is a slit or a tick."),
     };
 
-    private static DrawnLine Path(MarkLine line) => line.Path[0] == line.Path[^1]
-        ? new DrawnLine(DrawingLayers.DrawnMark, line.Path[..^1], IsClosed: true)
-        : new DrawnLine(DrawingLayers.DrawnMark, line.Path, IsClosed: false);
+    private static DrawnLine Path(MarkLine line) => Line(DrawingLayers.DrawnMark, line.Path);
+
+    /// <summary>A line that ends where it begins is closed.</summary>
+    private static DrawnLine Line(DrawingLayer layer, ImmutableArray<Point2> points) => points[0] == points[^1]
+        ? new DrawnLine(layer, points[..^1], IsClosed: true)
+        : new DrawnLine(layer, points, IsClosed: false);
 
     private static DrawnLine Straight(DrawingLayer layer, Point2 from, Point2 to) => new(layer, [from, to], IsClosed: false);
 

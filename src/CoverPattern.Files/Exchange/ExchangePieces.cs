@@ -33,7 +33,7 @@ public static class ExchangePieces
             left,
             pattern.Cloth,
             pattern.CutLine,
-            [Closed(pattern.SewLine), .. pattern.Cutouts.Select(cutout => Closed(cutout.Rim))],
+            [.. SewStretches.Of(pattern), .. pattern.Cutouts.Select(cutout => Closed(cutout.Rim))],
             [.. pattern.Cutouts.Select(cutout => cutout.CutLine)],
             [.. Drawn(pattern)],
             [.. pattern.Notches.Where(notch => notch.Form == NotchForm.Slit).Select(Slit)],

@@ -27,7 +27,7 @@ internal static class MeasuringItems
         return
         [
             new("1", "Struts: sort them by length, A the shortest. Measure three of each class, hole to hole, straight as built; count all.", "", []),
-            .. Classes(frame, ruler),
+            .. Classes(frame, ruler, 2 * (job?.Frame.Struts?.EndAllowanceMm ?? 0)),
             new("2", "From the hole at an end to the hub centre; from hole to bend", job?.Frame.Struts is { } struts ? ruler.WithUnit(struts.EndAllowanceMm) : "", ["hole to centre", "hole to bend"]),
             .. Base(frame, ruler),
             new("7", "Tube, outer diameter; hub, from its centre to the top of the nut; padding", job is null ? "" : StandOff(job, ruler), ["tube", "hub", "padding"]),
@@ -36,12 +36,15 @@ internal static class MeasuringItems
         ];
     }
 
-    private static IEnumerable<MeasuringItem> Classes(Frame? frame, Ruler ruler)
+    /// <param name="frame">The frame; null before there is one.</param>
+    /// <param name="ruler">How lengths are written.</param>
+    /// <param name="cutOff">What hole to hole is shorter than from hub centre to hub centre, millimetres.</param>
+    private static IEnumerable<MeasuringItem> Classes(Frame? frame, Ruler ruler, double cutOff)
     {
         ImmutableArray<string> blanks = ["", "", "", "count"];
         return frame is null
             ? BlankClasses.Select(name => new MeasuringItem("", name, "", blanks))
-            : frame.Classes.Select(own => new MeasuringItem("", own.Label, FormattableString.Invariant($"{ruler.WithUnit(own.LengthMm)} between hub centres, {own.Count}"), blanks));
+            : frame.Classes.Select(own => new MeasuringItem("", own.Label, FormattableString.Invariant($"{ruler.WithUnit(own.LengthMm - cutOff)} {(cutOff > 0 ? "hole to hole" : "between hub centres")}, {own.Count}"), blanks));
     }
 
     private static IEnumerable<MeasuringItem> Base(Frame? frame, Ruler ruler)

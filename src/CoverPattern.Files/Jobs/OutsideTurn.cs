@@ -62,15 +62,15 @@ internal static class OutsideTurn
         var steps = Rings.ToSteps(cutLine);
         if (!ExactPredicates.IsSimple(steps) || !ExactPredicates.IsSimple(Rings.ToSteps(sewLine)) || cutouts.Any(ring => !ExactPredicates.IsSimple(Rings.ToSteps(ring))))
         {
-            return "an outline that meets itself once its corners are rounded to the grid.";
+            return "an outline that meets itself once its corners are rounded to the grid";
         }
 
         if (Rings.ToSteps(sewLine).Any(point => ExactPredicates.Locate(steps, point) < 0))
         {
-            return "a sew line that leaves the cut line.";
+            return "a sew line that leaves the cut line";
         }
 
-        return cutouts.Any(ring => Rings.ToSteps(ring).Any(point => ExactPredicates.Locate(steps, point) <= 0)) ? "a hole that reaches the cut line." : null;
+        return cutouts.Any(ring => Rings.ToSteps(ring).Any(point => ExactPredicates.Locate(steps, point) <= 0)) ? "a hole that reaches the cut line" : null;
     }
 
     private static (Point2 Outer, Point2 Inner) Slit(ExchangeNotch notch, RigidMap map, Point2 along)

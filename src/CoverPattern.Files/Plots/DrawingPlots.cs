@@ -25,12 +25,12 @@ public static class DrawingPlots
     /// <exception cref="OperationCanceledException">The work was to end.</exception>
     public static ImmutableSortedDictionary<string, byte[]> Dxf(
         PieceSet pieces, ImmutableArray<Lay> lays, PaperNotes notes, double? longest, DxfRelease release, PlotWork? work = null) =>
-        Write(pieces, lays, notes, longest, (".dxf", drawing => DxfWriter.Write(drawing, release)), new PlotSummary(View, work));
+        Write(pieces, lays, notes, longest, (".dxf", drawing => DxfWriter.Write(drawing, release)), new PlotSummary("dxf", View, work));
 
     /// <summary>SVG files, one group a layer, and summary.json.</summary>
     /// <inheritdoc cref="Dxf"/>
     public static ImmutableSortedDictionary<string, byte[]> Svg(PieceSet pieces, ImmutableArray<Lay> lays, PaperNotes notes, double? longest, PlotWork? work = null) =>
-        Write(pieces, lays, notes, longest, (".svg", SvgWriter.Write), new PlotSummary(View, work));
+        Write(pieces, lays, notes, longest, (".svg", SvgWriter.Write), new PlotSummary("svg", View, work));
 
     private static ImmutableSortedDictionary<string, byte[]> Write(
         PieceSet pieces, ImmutableArray<Lay> lays, PaperNotes notes, double? longest, (string Ending, Func<Drawing, byte[]> Write) form, PlotSummary plots)

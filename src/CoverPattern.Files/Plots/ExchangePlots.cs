@@ -21,7 +21,7 @@ public static class ExchangePlots
     {
         ArgumentNullException.ThrowIfNull(pieces);
 
-        var plots = new PlotSummary(View, work);
+        var plots = new PlotSummary("d6673", View, work);
         plots.Begin("style.dxf");
         plots.Add("style.dxf", ExchangeWriter.Write(ExchangePieces.Of(pieces, head), units), new JsonObject
         {

@@ -26,7 +26,7 @@ public static class HpglPlots
     {
         ArgumentNullException.ThrowIfNull(wish);
 
-        var plots = new PlotSummary(View, work);
+        var plots = new PlotSummary("hpgl", View, work);
         foreach (var lay in lays)
         {
             work?.Cancel.ThrowIfCancellationRequested();

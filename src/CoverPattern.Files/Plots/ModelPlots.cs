@@ -37,7 +37,7 @@ public static class ModelPlots
     /// <exception cref="OperationCanceledException">The work was to end.</exception>
     public static ImmutableSortedDictionary<string, byte[]> Write(PieceSet pieces, ModelWish wish, string title, PlotWork? work = null)
     {
-        var plots = new PlotSummary(View, work);
+        var plots = new PlotSummary("model", View, work);
         plots.Begin("model.pdf");
         var model = ModelPlanner.Plan(pieces, wish, (work ?? PlotWork.Silent).Cancel);
         plots.Add("model.pdf", PdfWriter.Write(title, [.. Enumerable.Range(1, model.Sheets).Select(sheet => Page(model, sheet, title))]), new JsonObject

@@ -30,7 +30,7 @@ public static class PdfPlots
         ArgumentNullException.ThrowIfNull(wish);
 
         var told = work ?? PlotWork.Silent;
-        var plots = new PlotSummary(View, told);
+        var plots = new PlotSummary("pdf", View, told);
         foreach (var lay in lays)
         {
             plots.Begin(PlotNames.Of(lay) + ".pdf");

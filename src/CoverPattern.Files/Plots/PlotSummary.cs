@@ -8,9 +8,10 @@ using CoverPattern.Files.Results;
 namespace CoverPattern.Files.Plots;
 
 /// <summary>The files of a plot folder while they are made, and the summary that tells what is in each.</summary>
+/// <param name="form">The form of the plots, as the command says it.</param>
 /// <param name="view">How what is plotted is seen.</param>
 /// <param name="work">Told of each file.</param>
-internal sealed class PlotSummary(string view, PlotWork? work = null)
+internal sealed class PlotSummary(string form, string view, PlotWork? work = null)
 {
     private readonly ImmutableSortedDictionary<string, byte[]>.Builder files = ImmutableSortedDictionary.CreateBuilder<string, byte[]>(StringComparer.Ordinal);
     private readonly JsonArray plots = [];
@@ -35,6 +36,7 @@ internal sealed class PlotSummary(string view, PlotWork? work = null)
     {
         var summary = ResultHeader.Begin(view);
         summary["program"] = ProgramVersion.Text;
+        summary["form"] = form;
         summary["plots"] = plots;
         summary["files"] = Labels(files.Keys.Append(SummaryFile.Name).Order(StringComparer.Ordinal));
         files.Add(SummaryFile.Name, JsonLayout.Write(summary));

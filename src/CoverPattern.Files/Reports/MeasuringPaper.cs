@@ -17,7 +17,7 @@ public static class MeasuringPaper
     private const char NoBreak = '\u00A0';
 
     /// <summary>What the numbers of the job are for.</summary>
-    internal const string Slip = "The job's own number stands in brackets; more than 10 mm (3/8 in) apart is a slip in one of them.";
+    internal const string Slip = "The job's own number stands in brackets; more than 10 mm (3/8 in) apart, or 2 mm (1/16 in) at struts, is a slip in one of them.";
 
     /// <summary>What is filled in at the foot of the sheet.</summary>
     internal static readonly ImmutableArray<string> Signed = ["Measured by", "day", "The measures are right: customer"];

@@ -11,6 +11,9 @@ namespace CoverPattern.Files.Results;
 /// <param name="Path">Where it stands, such as "patterns[3].runs"; empty for the whole file.</param>
 internal readonly record struct JsonPlace(JsonElement Element, string Path)
 {
+    // A thousand kilometres: far over any cloth, and the grid still holds it.
+    private const double Farthest = 1e9;
+
     public JsonPlace Field(string name)
     {
         Demand(JsonValueKind.Object, "an object");
@@ -50,7 +53,7 @@ internal readonly record struct JsonPlace(JsonElement Element, string Path)
     public double Number()
     {
         Demand(JsonValueKind.Number, "a number");
-        return Element.TryGetDouble(out var number) && double.IsFinite(number) ? number : throw Fault("must be a finite number.");
+        return Element.TryGetDouble(out var number) && Math.Abs(number) <= Farthest ? number : throw Fault(double.IsFinite(number) ? FormattableString.Invariant($"must be a number within {Farthest:0} of 0.") : "must be a finite number.");
     }
 
     /// <summary>A length that cannot be negative.</summary>

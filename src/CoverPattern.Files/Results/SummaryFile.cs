@@ -88,6 +88,20 @@ public static class SummaryFile
         }
     }
 
+    /// <summary>The form of plots that the summary of a plot folder tells; null for that of a result, and for what is none.</summary>
+    /// <param name="file">Any bytes.</param>
+    public static string? ReadForm(ReadOnlySpan<byte> file)
+    {
+        try
+        {
+            return (JsonNode.Parse(file) as JsonObject)?["form"]?.GetValue<string>();
+        }
+        catch (Exception fault) when (fault is JsonException or InvalidOperationException or ArgumentException)
+        {
+            return null;
+        }
+    }
+
     /// <summary>Numbers are rounded to a millionth: enough for any check, and free of the last digit's noise.</summary>
     internal static double Round(double value) => Math.Round(value, 6);
 }

@@ -20,11 +20,12 @@ internal sealed partial class SurveyLines
     private readonly SurveyDraft draft;
     private readonly char separator;
     private readonly Dictionary<string, int> hubByLabel = new(StringComparer.Ordinal);
+    private readonly double? said;
     private double? unit;
 
     private SurveyLines(char separator, double? unit, SurveyDraft draft)
     {
-        (this.separator, this.unit, this.draft) = (separator, unit, draft);
+        (this.separator, this.unit, said, this.draft) = (separator, unit, unit, draft);
     }
 
     /// <summary>Millimetres in one of the units that may be named.</summary>
@@ -74,6 +75,10 @@ internal sealed partial class SurveyLines
                 if (unit is null)
                 {
                     draft.RefuseAll($"{place}: \"{Shown(cells)}\"", "unit and one of mm, cm, m, in, ft");
+                }
+                else if (said is not null && said != unit)
+                {
+                    draft.RefuseAll($"{place}: \"{Shown(cells)}\", where frame.survey.unit says another", "one unit: the line's or the job's");
                 }
 
                 break;

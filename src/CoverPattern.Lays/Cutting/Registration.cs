@@ -5,6 +5,7 @@ using CoverPattern.Geometry;
 namespace CoverPattern.Lays.Cutting;
 
 /// <summary>Crosses at the ends of sections, by which the cloth is laid on again for the next one.</summary>
+/// <remarks>Each section draws the arms that lie on it, so that nothing reaches beyond the machine; with the next section's they make whole crosses.</remarks>
 public static class Registration
 {
     /// <summary>Label that the strokes bear in place of a piece's.</summary>
@@ -23,31 +24,31 @@ public static class Registration
         System.ArgumentNullException.ThrowIfNull(lay);
 
         var strokes = ImmutableArray.CreateBuilder<Stroke>();
-        foreach (var x in Ends(section, lay))
+        foreach (var (x, inward) in Ends(section, lay))
         {
-            strokes.AddRange(Cross(new Point2(x, FromEdge)));
-            strokes.AddRange(Cross(new Point2(x, lay.RollWidthMm - FromEdge)));
+            strokes.AddRange(Cross(new Point2(x, FromEdge), inward));
+            strokes.AddRange(Cross(new Point2(x, lay.RollWidthMm - FromEdge), inward));
         }
 
         return strokes.ToImmutable();
     }
 
-    private static IEnumerable<double> Ends(Section section, Lay lay)
+    private static IEnumerable<(double X, int Inward)> Ends(Section section, Lay lay)
     {
         if (section.FromMm > 0)
         {
-            yield return 0;
+            yield return (0, 1);
         }
 
         if (section.ToMm < lay.LengthMm)
         {
-            yield return section.ToMm - section.FromMm;
+            yield return (section.ToMm - section.FromMm, -1);
         }
     }
 
-    private static IEnumerable<Stroke> Cross(Point2 at)
+    private static IEnumerable<Stroke> Cross(Point2 at, int inward)
     {
-        yield return new Stroke(Label, StrokeUse.Draw, "cross", [at - new Point2(Half, 0), at + new Point2(Half, 0)]);
+        yield return new Stroke(Label, StrokeUse.Draw, "cross", [at, at + new Point2(inward * Half, 0)]);
         yield return new Stroke(Label, StrokeUse.Draw, "cross", [at - new Point2(0, Half), at + new Point2(0, Half)]);
     }
 }

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Immutable;
+using System.Linq;
 using CoverPattern.Patterns.Jobs;
 
 namespace CoverPattern.Patterns.Frames;
@@ -24,8 +25,9 @@ public sealed record StockList(ImmutableArray<StockBar> Bars, double BarMm, doub
         }
 
         var (bar, kerf, cutOff) = (stock.Bar.Millimetres, stock.Kerf.Millimetres, CutOff(wish));
-        return StockCutting.Cut(frame, cutOff, bar, kerf) is { } bars
-            ? new StockList(bars, bar, kerf, StockCutting.FewestBars(frame, cutOff, bar, kerf))
+        var sawn = Sawn(wish, frame);
+        return StockCutting.Cut(sawn, cutOff, bar, kerf) is { } bars
+            ? new StockList(bars, bar, kerf, StockCutting.FewestBars(sawn, cutOff, bar, kerf))
             : null;
     }
 
@@ -35,9 +37,11 @@ public sealed record StockList(ImmutableArray<StockBar> Bars, double BarMm, doub
     {
         ArgumentNullException.ThrowIfNull(frame);
         return wish?.Stock is { } stock && Make(wish, frame) is null
-            ? [new Fault("frame.stock.bar", stock.Bar.Typed, FormattableString.Invariant($"bars of at least {frame.Classes[^1].LongestMm - CutOff(wish):0.0} mm, the longest strut without its end allowances; and struts longer than these"))]
+            ? [new Fault("frame.stock.bar", stock.Bar.Typed, FormattableString.Invariant($"bars of at least {Sawn(wish, frame).Struts.Max(strut => strut.LengthMm) - CutOff(wish):0.0} mm, the longest strut without its end allowances; and struts longer than these"))]
             : [];
     }
+
+    private static Frame Sawn(FrameWish wish, Frame frame) => wish.Struts is { BendAtMm: > 0 } ? StrutFamily.Sawn(frame, wish) : frame;
 
     private static double CutOff(FrameWish wish) => 2 * (wish.Struts?.EndAllowanceMm ?? 0);
 }

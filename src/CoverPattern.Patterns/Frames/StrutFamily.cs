@@ -99,8 +99,19 @@ public static class StrutFamily
     internal static ImmutableArray<double> Lengths(Frame nominal, StrutWish struts)
     {
         var straight = Straight(nominal, struts);
-        var odd = struts.Odd.ToDictionary(strut => strut.Name, strut => strut.Length.Millimetres + (2 * struts.EndAllowanceMm), StringComparer.Ordinal);
-        return [.. nominal.Struts.Select(strut => odd.GetValueOrDefault(Name(nominal, strut), straight[strut.Class]))];
+        var typed = struts.Lengths.ToDictionary(strut => strut.Name, strut => strut.Length.Millimetres, StringComparer.Ordinal);
+        var odd = struts.Odd.ToDictionary(strut => strut.Name, strut => strut.Length.Millimetres, StringComparer.Ordinal);
+        // A single strut was measured as its class was: along the tube before bending, or straight.
+        return [.. nominal.Struts.Select(strut => straight[strut.Class] + (odd.TryGetValue(Name(nominal, strut), out var own) ? own - typed[strut.Class] : 0))];
+    }
+
+    /// <summary>The frame with each strut as long as the tube before it was bent, but for end allowances: what a saw cuts.</summary>
+    internal static Frame Sawn(Frame frame, FrameWish wish)
+    {
+        var struts = wish.Struts!;
+        var straight = Straight(Nominal(wish), struts);
+        var bent = struts.Lengths.ToDictionary(strut => strut.Name, strut => strut.Length.Millimetres + (2 * struts.EndAllowanceMm) - straight[strut.Name], StringComparer.Ordinal);
+        return frame with { Struts = [.. frame.Struts.Select(strut => strut with { LengthMm = strut.LengthMm + bent[strut.Class.Split(' ')[0]] })] };
     }
 
     /// <summary>How a single strut is named: by its hubs, the lower label first.</summary>

@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Collections.Immutable;
 using System.Linq;
+using CoverPattern.Geometry;
 using CoverPattern.Patterns.Frames;
 using CoverPattern.Patterns.Jobs;
 
@@ -18,6 +19,9 @@ public static class ShellCheck
 
     // Base hubs nearer in height than this count as level, millimetres.
     private const double LevelBase = 0.5;
+
+    // What is left of a level base where struts were measured to a tape's millimetres (own choice), millimetres.
+    private const double MostStrutRaise = 10;
 
     // A base hub of a survey this high may be the head of a door that was left out (own choice), millimetres.
     private const double LeastDoor = 300;
@@ -38,7 +42,7 @@ public static class ShellCheck
         ArgumentNullException.ThrowIfNull(frame);
         ArgumentNullException.ThrowIfNull(shell);
 
-        return [.. Raise(job, frame), .. Chafing(job), .. Ponding(job, shell), .. Flat(shell), .. OnTheEdge(job, frame, shell)];
+        return [.. Raise(job, frame), .. Open(job, frame), .. Chafing(job), .. Ponding(job, shell), .. Flat(shell), .. OnTheEdge(job, frame, shell)];
     }
 
     /// <summary>
@@ -53,12 +57,31 @@ public static class ShellCheck
         if (raised.Length > 0 && !job.Deck.IsMeasured)
         {
             var most = raised.Max(hub => frame.Hubs[hub].Position.Z);
+            var isLevelElsewhere = job.Frame.Division is FrameDivision.LevelByEdgeHubs or FrameDivision.LevelByInnerHubs && job.Frame is { Survey: null, Gores: null } && most > LevelBase + (job.Frame.Struts is null ? 0 : MostStrutRaise);
             var isDoorLikely = job.Frame.Survey is not null && most > LeastDoor;
             yield return new Notice(
-                isDoorLikely ? NoticeLevel.Warning : NoticeLevel.Note,
+                isDoorLikely || isLevelElsewhere ? NoticeLevel.Warning : NoticeLevel.Note,
                 "raised-base-hubs",
                 string.Empty,
-                FormattableString.Invariant($"{raised.Length} of {frame.Base.Length} base hubs stand above the lowest by up to {most:0.0} mm. Measure them on the frame: the skirt follows these heights.{(isDoorLikely ? " " + DoorLeftOut : string.Empty)}"));
+                FormattableString.Invariant($"{raised.Length} of {frame.Base.Length} base hubs stand above the lowest by up to {most:0.0} mm. Measure them on the frame: the skirt follows these heights.{(isDoorLikely ? " " + DoorLeftOut : string.Empty)}{(isLevelElsewhere ? " " + LevelCuts(job.Frame.Frequency) : string.Empty)}"));
+        }
+    }
+
+    private static string LevelCuts(int frequency) => frequency == 3
+        ? "This division is level at the cuts 4/9 (3/8) and 5/9 (5/8) only."
+        : "This division is level at the cuts 5/12 and 7/12 only.";
+
+    /// <summary>A facet that was forgotten in a survey looks like a window that is meant to stay open.</summary>
+    private static IEnumerable<Notice> Open(Job job, Frame frame)
+    {
+        foreach (var opening in job.Frame.Survey is null ? [] : frame.Openings)
+        {
+            var round = opening.Select((hub, i) => Point3.Distance(frame.Hubs[hub].Position, frame.Hubs[opening[(i + 1) % opening.Length]].Position)).Sum();
+            yield return new Notice(
+                NoticeLevel.Note,
+                "left-open",
+                frame.Hubs[opening[0]].Label,
+                FormattableString.Invariant($"The survey has no facet between {string.Join(", ", opening.Take(MostListed).Select(hub => frame.Hubs[hub].Label))}{(opening.Length > MostListed ? ", ..." : string.Empty)}: a place {round:0} mm round is left open there and gets the hem's allowance. If a facet was forgotten, add it."));
         }
     }
 

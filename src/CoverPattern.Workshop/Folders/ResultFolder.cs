@@ -133,6 +133,11 @@ public static class ResultFolder
         foreach (var (name, bytes) in files)
         {
             cancel.ThrowIfCancellationRequested();
+            if (name != Path.GetFileName(name))
+            {
+                throw new ArgumentException($"{name} is no name of a file in the folder.", nameof(files));
+            }
+
             using var stream = new FileStream(Path.Combine(arriving, name), FileMode.CreateNew, FileAccess.Write);
             stream.Write(bytes);
             stream.Flush(flushToDisk: true);

@@ -2,6 +2,7 @@ using System;
 using System.Collections.Immutable;
 using System.IO;
 using System.Linq;
+using CoverPattern.Files.Jobs;
 using CoverPattern.Files.Results;
 using CoverPattern.Lays;
 using CoverPattern.Patterns.Pieces;
@@ -36,6 +37,12 @@ public static class ResultReader
         if (head.Patterns != pieces.Patterns.Length || head.Pieces != pieces.Pieces.Length)
         {
             return $"summary.json counts {head.Patterns} patterns and {head.Pieces} pieces, pieces.json holds {pieces.Patterns.Length} and {pieces.Pieces.Length}.";
+        }
+
+        // Cloths become names of files.
+        if (pieces.Patterns.Select(pattern => pattern.Cloth).Concat(lays.Select(lay => lay.Cloth)).FirstOrDefault(name => !ClothNames.IsSafe(name)) is { } odd)
+        {
+            return $"A cloth is called \"{odd}\", which is no name of a cloth.";
         }
 
         var cloths = pieces.Patterns.ToDictionary(pattern => pattern.Id, pattern => pattern.Cloth, StringComparer.Ordinal);

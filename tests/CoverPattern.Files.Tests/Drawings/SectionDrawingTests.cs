@@ -43,6 +43,10 @@ public class SectionDrawingTests
         var crosses = sections.Select(part => part.Drawing.Lines.Count(line => line.Layer == DrawingLayers.Registration)).ToArray();
         Assert.Equal(4, crosses[0]);
         Assert.Equal(8, crosses[1]);
+        // A machine in the corner has no places before 0, and none beyond its length.
+        Assert.All(sections, part => Assert.All(
+            part.Drawing.Lines.Where(line => line.Layer == DrawingLayers.Registration).SelectMany(line => line.Points),
+            point => Assert.InRange(point.X, 0, part.Section.ToMm - part.Section.FromMm)));
         Assert.All(sections, part => Assert.Single(part.Drawing.Lines, line => line.Layer == DrawingLayers.TestSquare));
         Assert.All(sections, part => Assert.Contains(part.Drawing.Texts, text => text.Text.Contains("NOT CONFIRMED", StringComparison.Ordinal)));
     }

@@ -44,6 +44,13 @@ public class BadSurveyTests
     }
 
     [Fact]
+    public void Read_TwoUnits_AreRefused()
+    {
+        Assert.Empty(SurveyFile.Read("a.csv", Encoding.UTF8.GetBytes(Pyramid + Roof), 1).Faults);
+        Assert.Contains(SurveyFile.Read("a.csv", Encoding.UTF8.GetBytes(Pyramid + Roof), 25.4).Faults, fault => fault.Said.Contains("frame.survey.unit says another", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Read_HubFarInside_IsToldAsFoldedBack()
     {
         // The top hub of the pyramid pushed through one of its neighbours' facets: two facets lie on each other.

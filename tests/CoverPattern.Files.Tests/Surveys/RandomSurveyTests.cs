@@ -92,6 +92,10 @@ public class RandomSurveyTests
         Assert.Equal(15, cover.Frame.Base.Length);
         Assert.Equal(15, cover.Shell.Faces.Count(face => face.Kind == FaceKind.Skirt));
         Assert.Empty(SubdivisionCheck.Check(cover.Shell, cover.Cut));
+        var job = Covers.Over(Survey([.. frame.Hubs.Select(hub => hub.Position)], frame.Facets.Where(facet => facet != open).Select(facet => facet.Hubs)));
+        var told = Assert.Single(ShellCheck.Check(job, cover.Frame, cover.Shell), notice => notice.Code == "left-open");
+        var girth = open.Hubs.Select((hub, i) => Point3.Distance(frame.Hubs[hub].Position, frame.Hubs[open.Hubs[(i + 1) % 3]].Position)).Sum();
+        Assert.Contains(FormattableString.Invariant($"a place {girth:0} mm round"), told.Text, StringComparison.Ordinal);
         AssertCloses(cover);
     }
 

@@ -117,6 +117,47 @@ public class StrutFrameTests
     }
 
     [Fact]
+    public void Build_OddStrutAlongABentTube_IsShortenedAsItsClass()
+    {
+        // 2 c (1 - cos d), d the axial angle 11.900 degrees of C, c = 150 mm: 6.447 mm (table of axial angles; own derivation).
+        var plain = Wish(A, B, C);
+        var bent = plain with { Struts = plain.Struts! with { BendAtMm = 150 } };
+        var name = StrutFamily.Name(StrutFrame.Build(plain), StrutFrame.Build(plain).Struts.First(strut => strut.Class == "C"));
+
+        var same = StrutFrame.Build(bent with { Struts = bent.Struts! with { Odd = [new StrutLength(name, new Measure(C, ""))] } });
+        var longer = StrutFrame.Build(bent with { Struts = bent.Struts! with { Odd = [new StrutLength(name, new Measure(C + 2, ""))] } });
+
+        Assert.DoesNotContain(same.Struts, strut => strut.Class.EndsWith("odd", StringComparison.Ordinal));
+        Assert.Equal(C + 2 - 6.447, Assert.Single(longer.Struts, strut => strut.Class.EndsWith("odd", StringComparison.Ordinal)).LengthMm, 0.01);
+    }
+
+    [Fact]
+    public void Make_StockOfBentTubes_SawsTheLengthsThatWereMeasured()
+    {
+        // Three of 1507 and one of 1474 mm with three kerfs of 3 mm are 6004 mm: too much for a bar of 6 m, though bent they are shorter.
+        var wish = Wish(1276, 1474, 1507) with { Stock = new StockWish(new Measure(6000, "6 m"), new Measure(3, "3 mm")) };
+        wish = wish with { Struts = wish.Struts! with { BendAtMm = 30, EndAllowanceMm = 25 } };
+        var typed = wish.Struts.Lengths.ToDictionary(strut => strut.Name, strut => strut.Length.Millimetres);
+
+        var list = StockList.Make(wish, StrutFrame.Build(wish))!;
+
+        Assert.All(list.Bars, bar => Assert.InRange(bar.Classes.Sum(name => typed[name] + 3), 0, 6003));
+        Assert.Equal(165, list.Bars.Sum(bar => bar.Classes.Length));
+    }
+
+    [Fact]
+    public void Check_FloorMeasuredStraightBetweenTwoLowHubs_IsWarnedOfAsLobed()
+    {
+        // Of five low hubs two that are two apart measure sin 72 degrees of the circle's diameter, here 2 x 3599.856 mm.
+        var round = Wish(A, B, C);
+        var taped = round with { Struts = round.Struts! with { FloorDiameter = new Measure(2 * 3599.856 * Math.Sin(72 * Math.PI / 180), "6847 mm") } };
+        var right = round with { Struts = round.Struts! with { FloorDiameter = new Measure(2 * 3599.856, "7200 mm") } };
+
+        Assert.Contains(StrutCheck.Check(taped, StrutFrame.Build(taped)), notice => notice.Code == "floor-lobes" && notice.Text.Contains("5 even hubs", StringComparison.Ordinal));
+        Assert.DoesNotContain(StrutCheck.Check(right, StrutFrame.Build(right)), notice => notice.Code == "floor-lobes");
+    }
+
+    [Fact]
     public void Solve_ApexPoppedIn_IsRejected()
     {
         // Mirrored through its five neighbours the apex lies 444.5 mm lower and all lengths are kept.

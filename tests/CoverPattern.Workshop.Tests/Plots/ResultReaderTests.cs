@@ -46,6 +46,19 @@ public sealed class ResultReaderTests : IDisposable
         Assert.Contains($"there is no {name}", Fault(), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Read_ClothNamedAsAPath_IsRefused()
+    {
+        Save();
+        foreach (var name in new[] { "pieces.json", "lays.json" })
+        {
+            var path = Path.Combine(folder, name);
+            File.WriteAllText(path, File.ReadAllText(path).Replace($"\"{Made.Lays[0].Cloth}\"", "\"x/../../evil\"", StringComparison.Ordinal));
+        }
+
+        Assert.Contains("x/../../evil", Fault(), StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("pieces.json")]
     [InlineData("lays.json")]

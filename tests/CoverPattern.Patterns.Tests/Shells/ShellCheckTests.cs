@@ -58,4 +58,22 @@ public class ShellCheckTests
         var frame = FrameBuilder.Build(job.Frame);
         return ShellCheck.Check(job, frame, ShellFitter.Fit(job, frame));
     }
+
+    [Theory]
+    // A level 4V is level at 5/12 and 7/12 (own calculation made apart from this project); at the half its base hubs stand unlike.
+    [InlineData(4, 7, FrameDivision.LevelByInnerHubs, null)]
+    [InlineData(4, 6, FrameDivision.LevelByInnerHubs, "level at the cuts 5/12 and 7/12 only")]
+    [InlineData(3, 6, FrameDivision.LevelByEdgeHubs, "level at the cuts 4/9 (3/8) and 5/9 (5/8) only")]
+    public void Check_LevelDivisionCutElsewhere_IsWarnedOfWithItsLevelCuts(int frequency, int rows, FrameDivision division, string? said)
+    {
+        var dome = Jobs.Dome(frequency, rows, 3000);
+        var job = dome with { Frame = dome.Frame with { Division = division } };
+        var frame = FrameBuilder.Build(job.Frame);
+
+        var raised = ShellCheck.Check(job, frame, ShellFitter.Fit(job, frame)).Where(notice => notice.Code == "raised-base-hubs").ToArray();
+
+        Assert.Equal(said is null ? 0 : 1, raised.Length);
+        Assert.All(raised, notice => Assert.Equal(NoticeLevel.Warning, notice.Level));
+        Assert.All(raised, notice => Assert.Contains(said!, notice.Text, System.StringComparison.Ordinal));
+    }
 }

@@ -7,6 +7,7 @@ using CoverPattern.Files.Results;
 using CoverPattern.Lays;
 using CoverPattern.Lays.Estimates;
 using CoverPattern.Patterns.Frames;
+using CoverPattern.Patterns.Jobs;
 using CoverPattern.Patterns.Openings;
 using CoverPattern.Patterns.Pieces;
 using CoverPattern.Patterns.Seams;
@@ -128,7 +129,24 @@ internal static class AnyResults
         }
 
         var set = finishing.Set with { Fittings = [.. OpeningFittings.Of(job, openings, added), .. RoofFittings.Of(job, frame, shell, cut, added)] };
-        var lays = isLaid ? LayPlanner.Plan(job, set, progress: null, default) : [];
+        if ((isLaid ? Laid(job, set) : []) is not { } lays)
+        {
+            return null;
+        }
+
         return new Result(bytes, job, frame, shell, cut, set, lays, Estimator.Count(job, set, lays), []) { Openings = openings.Openings, Pipes = openings.Pipes };
+    }
+
+    /// <summary>Null where pieces, such as gores across the roll, are wider than it: a right refusal, as faults are.</summary>
+    private static ImmutableArray<Lay>? Laid(Job job, PieceSet set)
+    {
+        try
+        {
+            return LayPlanner.Plan(job, set, progress: null, default);
+        }
+        catch (RollTooNarrowException)
+        {
+            return null;
+        }
     }
 }

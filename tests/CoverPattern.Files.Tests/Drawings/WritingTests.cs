@@ -19,10 +19,10 @@ public sealed class WritingTests
                 drawn++;
                 WritingRules.None(WritingRules.Complaints(PatternSheet.Draw(result.Pieces)));
             },
-            iter: 25,
+            iter: 40,
             threads: 1);
 
-        Assert.True(drawn > 12, $"{drawn} of 25 were drawn");
+        Assert.True(drawn > 12, $"{drawn} of 40 were drawn");
     }
 
     [Fact]

@@ -4,7 +4,6 @@ using System.Linq;
 using System.Text;
 using System.Xml;
 using System.Xml.Linq;
-using CoverPattern.Files.Frames;
 using CoverPattern.Files.Reports;
 using CoverPattern.Files.Surveys;
 using CoverPattern.Geometry;

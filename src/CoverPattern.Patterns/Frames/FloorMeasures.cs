@@ -1,13 +1,13 @@
+using System;
 using System.Collections.Generic;
 using System.Linq;
 using CoverPattern.Geometry;
-using CoverPattern.Patterns.Frames;
 
-namespace CoverPattern.Files.Frames;
+namespace CoverPattern.Patterns.Frames;
 
 /// <summary>Three measures across the floor that a tape can take: from a base hub straight to the one farthest from it.</summary>
 /// <remarks>A base of fifteen hubs has none opposite another, and one that is not round has no diameter: so hubs are named.</remarks>
-internal static class FloorMeasures
+public static class FloorMeasures
 {
     // Hubs whose distances differ by less are equally far, millimetres.
     private const double Alike = 0.01;
@@ -16,7 +16,13 @@ internal static class FloorMeasures
 
     /// <summary>From a hub at the front, and from two farther round; of equally far hubs the first counter-clockwise. Fewer where they would be the same.</summary>
     /// <param name="frame">The frame.</param>
-    internal static IEnumerable<(Hub From, Hub To, double Mm)> Across(Frame frame)
+    public static IEnumerable<(Hub From, Hub To, double Mm)> Across(Frame frame)
+    {
+        ArgumentNullException.ThrowIfNull(frame);
+        return AcrossFrom(frame);
+    }
+
+    private static IEnumerable<(Hub From, Hub To, double Mm)> AcrossFrom(Frame frame)
     {
         var ground = frame.Base.Select(hub => frame.Hubs[hub]).ToArray();
         var taken = new HashSet<(Hub, Hub)>();
